@@ -1,0 +1,27 @@
+package chargehand.measure;
+
+/**
+ * An area.
+ *
+ * @param squareMm the area (mm²), finite
+ */
+public record Area(double squareMm) implements Comparable<Area> {
+    public Area {
+        Finite.number("area", squareMm);
+    }
+
+    private static final double MM2_PER_IN2 = 645.16;
+
+    public static Area squareMm(double squareMm) {
+        return new Area(squareMm);
+    }
+
+    public double squareInches() {
+        return squareMm / MM2_PER_IN2;
+    }
+
+    @Override
+    public int compareTo(Area other) {
+        return Double.compare(squareMm, other.squareMm);
+    }
+}

@@ -1,0 +1,31 @@
+package chargehand.measure;
+
+/**
+ * A mass.
+ *
+ * @param kilograms the mass (kg), finite
+ */
+public record Mass(double kilograms) implements Comparable<Mass> {
+    public Mass {
+        Finite.number("mass", kilograms);
+    }
+
+    private static final double KG_PER_POUND = 0.45359237;
+
+    public static Mass kilograms(double kilograms) {
+        return new Mass(kilograms);
+    }
+
+    public static Mass pounds(double pounds) {
+        return new Mass(pounds * KG_PER_POUND);
+    }
+
+    public double pounds() {
+        return kilograms / KG_PER_POUND;
+    }
+
+    @Override
+    public int compareTo(Mass other) {
+        return Double.compare(kilograms, other.kilograms);
+    }
+}

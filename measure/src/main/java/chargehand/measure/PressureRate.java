@@ -1,0 +1,28 @@
+package chargehand.measure;
+
+/**
+ * How much a pressure changes for each millimetre of packer.
+ *
+ * @param barPerMm the rate (bar/mm), finite
+ */
+public record PressureRate(double barPerMm) implements Comparable<PressureRate> {
+    public PressureRate {
+        Finite.number("pressure per thickness", barPerMm);
+    }
+
+    private static final double PSI_PER_BAR = 14.503773773020923;
+    private static final double THOU_PER_MM = 1000 / 25.4;
+
+    public static PressureRate barPerMm(double barPerMm) {
+        return new PressureRate(barPerMm);
+    }
+
+    public double psiPerThou() {
+        return barPerMm * PSI_PER_BAR / THOU_PER_MM;
+    }
+
+    @Override
+    public int compareTo(PressureRate other) {
+        return Double.compare(barPerMm, other.barPerMm);
+    }
+}

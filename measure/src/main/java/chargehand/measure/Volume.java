@@ -1,0 +1,27 @@
+package chargehand.measure;
+
+/**
+ * A volume.
+ *
+ * @param cubicMm the volume (mm³), finite
+ */
+public record Volume(double cubicMm) implements Comparable<Volume> {
+    public Volume {
+        Finite.number("volume", cubicMm);
+    }
+
+    private static final double MM3_PER_IN3 = 16387.064;
+
+    public static Volume cubicMm(double cubicMm) {
+        return new Volume(cubicMm);
+    }
+
+    public double cubicInches() {
+        return cubicMm / MM3_PER_IN3;
+    }
+
+    @Override
+    public int compareTo(Volume other) {
+        return Double.compare(cubicMm, other.cubicMm);
+    }
+}
