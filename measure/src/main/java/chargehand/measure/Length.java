@@ -18,8 +18,8 @@ public record Length(long nanometres) implements Comparable<Length> {
     /** No length at all. */
     public static final Length ZERO = new Length(0);
 
-    private static final long MOST_METRES = 1_000L;
-    private static final long MOST_NANOMETRES = MOST_METRES * 1_000_000_000L;
+    static final long MOST_METRES = 1_000L;
+    static final long MOST_NANOMETRES = MOST_METRES * 1_000_000_000L;
 
     public Length {
         if (nanometres > MOST_NANOMETRES || nanometres < -MOST_NANOMETRES) {

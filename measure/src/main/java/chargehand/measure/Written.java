@@ -14,4 +14,19 @@ public record Written(String text, Length length, LengthUnit unit) {
             throw new IllegalArgumentException("a written length needs its words");
         }
     }
+
+    /** A length that nobody wrote, worded to its last figure in the given unit. */
+    public static Written of(Length length, LengthUnit unit) {
+        return new Written(LengthText.exact(length, unit), length, unit);
+    }
+
+    /** The length in both units, the one it was read in first: {@code 1.375 in (34.925 mm)}. */
+    public String both() {
+        return LengthText.both(length, unit);
+    }
+
+    /** How the words were taken, to show back beside the field: {@code 1 3/8 = 1.375 in (34.925 mm)}. */
+    public String echo() {
+        return text + " = " + both();
+    }
 }
