@@ -1,0 +1,20 @@
+package chargehand.app;
+
+import chargehand.cli.Commands;
+import chargehand.cli.Terminal;
+import java.util.Optional;
+
+/** Where the program begins. */
+public final class Main {
+    private Main() {}
+
+    /** Runs one command line and ends the process with what it hands back. */
+    public static void main(String... args) {
+        System.exit(Commands.of(Terminal.ofProcess(), version()).run(args));
+    }
+
+    private static String version() {
+        String packaged = Main.class.getPackage().getImplementationVersion();
+        return "Chargehand " + Optional.ofNullable(packaged).orElse("not packaged") + ", on Java " + Runtime.version();
+    }
+}

@@ -1,0 +1,15 @@
+package chargehand.cli;
+
+/** What a person asked cannot be answered as it stands. The message is the whole sentence to show. */
+public final class AskedWrongly extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+
+    public AskedWrongly(String say) {
+        super(say, null, false, false);
+    }
+
+    /** The sentence to show. */
+    public String say() {
+        return String.valueOf(getMessage());
+    }
+}

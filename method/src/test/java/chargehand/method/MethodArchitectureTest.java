@@ -1,0 +1,29 @@
+package chargehand.method;
+
+import chargehand.house.HouseRules;
+import chargehand.house.KernelRules;
+import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.junit.ArchTests;
+import com.tngtech.archunit.lang.ArchRule;
+
+@AnalyzeClasses(packages = "chargehand.method", importOptions = DoNotIncludeTests.class)
+final class MethodArchitectureTest {
+    @ArchTest
+    static final ArchTests HOUSE = ArchTests.in(HouseRules.class);
+
+    @ArchTest
+    static final ArchTests KERNEL = ArchTests.in(KernelRules.class);
+
+    @ArchTest
+    static final ArchRule USES = HouseRules.usesOnly(
+            "chargehand.method",
+            "chargehand.measure..",
+            "chargehand.trade..",
+            "chargehand.part..",
+            "java.io",
+            "java.nio.charset",
+            "org.snakeyaml.engine..",
+            "org.apache.commons.numbers..");
+}

@@ -1,0 +1,27 @@
+package chargehand.trade;
+
+import chargehand.house.HouseRules;
+import chargehand.house.KernelRules;
+import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.junit.ArchTests;
+import com.tngtech.archunit.lang.ArchRule;
+
+@AnalyzeClasses(packages = "chargehand.trade", importOptions = DoNotIncludeTests.class)
+final class TradeArchitectureTest {
+    @ArchTest
+    static final ArchTests HOUSE = ArchTests.in(HouseRules.class);
+
+    @ArchTest
+    static final ArchTests KERNEL = ArchTests.in(KernelRules.class);
+
+    @ArchTest
+    static final ArchRule USES = HouseRules.usesOnly(
+            "chargehand.trade",
+            "chargehand.measure..",
+            "java.io",
+            "java.nio.charset",
+            "com.google.auto.service",
+            "org.apache.commons.numbers..");
+}
