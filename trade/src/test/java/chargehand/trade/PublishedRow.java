@@ -18,7 +18,7 @@ public record PublishedRow(Map<String, Object> cells) {
     public static List<PublishedRow> of(String resource, String... kinds) {
         var rows = new ArrayList<PublishedRow>();
         for (Object each : all(resource)) {
-            @SuppressWarnings("unchecked")
+            @SuppressWarnings("unchecked") // a JSON object has text keys
             var row = new PublishedRow((Map<String, Object>) each);
             if (List.of(kinds).contains(row.kind())) {
                 rows.add(row);
@@ -93,7 +93,7 @@ public record PublishedRow(Map<String, Object> cells) {
         return value;
     }
 
-    @SuppressWarnings("unchecked")
+    @SuppressWarnings("unchecked") // a JSON object has text keys
     private Map<String, Object> group(String name) {
         return (Map<String, Object>) cells.getOrDefault(name, Map.of());
     }
