@@ -1,0 +1,56 @@
+package chargehand.method.kit;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * What the shop has to work with.
+ *
+ * @param machines each with a name of its own
+ * @param tooling what is owned beside the machines
+ */
+public record Kit(List<Machine> machines, Tooling tooling) {
+    public Kit {
+        machines = List.copyOf(machines);
+        Set<String> names = new HashSet<>();
+        for (Machine machine : machines) {
+            if (!names.add(machine.name().toLowerCase(Locale.ROOT))) {
+                throw new IllegalArgumentException("two machines are called '" + machine.name() + "'");
+            }
+        }
+    }
+
+    /** The machine the shop calls so, whichever way it is capitalised. */
+    public Optional<Machine> find(String name) {
+        return machines.stream()
+                .filter(machine -> machine.name().equalsIgnoreCase(name))
+                .findFirst();
+    }
+
+    public List<Lathe> lathes() {
+        return listOf(Lathe.class);
+    }
+
+    public List<Mill> mills() {
+        return listOf(Mill.class);
+    }
+
+    public List<RadialDrill> drills() {
+        return listOf(RadialDrill.class);
+    }
+
+    public List<Saw> saws() {
+        return listOf(Saw.class);
+    }
+
+    public List<Bench> benches() {
+        return listOf(Bench.class);
+    }
+
+    private <M extends Machine> List<M> listOf(Class<M> kind) {
+        return machines.stream().filter(kind::isInstance).map(kind::cast).toList();
+    }
+}
