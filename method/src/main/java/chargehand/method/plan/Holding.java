@@ -1,0 +1,117 @@
+package chargehand.method.plan;
+
+import chargehand.measure.Angle;
+import chargehand.measure.Length;
+import chargehand.part.End;
+
+/** How the work is held. */
+public sealed interface Holding {
+    /**
+     * In a chuck on the spindle, outside jaws closing on the work.
+     *
+     * @param chuck its name in the kit
+     * @param jaws 3 self-centring, 4 independent (dialled true) or 6
+     * @param grip where the jaws bear
+     * @param headstock the end of the part that points to the headstock
+     * @param support what holds the outer end, if anything
+     * @param runOut the total indicator reading to expect as held, after dialling where the chuck is dialled
+     */
+    record InChuck(String chuck, int jaws, Grip grip, End headstock, Support support, Length runOut)
+            implements Holding {}
+
+    /** In a collet; as a chuck, with the collet's own run-out. */
+    record InCollet(String collet, Grip grip, End headstock, Support support, Length runOut) implements Holding {}
+
+    /**
+     * Between centres, driven by a dog.
+     *
+     * @param driven the end of the part at the headstock, where the dog sits
+     * @param dog where the dog bears
+     */
+    record BetweenCentres(End driven, Grip dog, Length runOut) implements Holding {}
+
+    /**
+     * On a mandrel through its own finished bore, between centres.
+     *
+     * @param mandrel its name in the kit, or what to turn it from
+     * @param bore the diameter of the bore it sits in
+     * @param from where it bears, from end A
+     * @param to where it bears to
+     */
+    record OnMandrel(String mandrel, Length bore, Length from, Length to, End headstock, Length runOut)
+            implements Holding {}
+
+    /** In the dividing head's chuck on the mill, to be turned by plate and sector arms. */
+    record InDividingHead(String head, Grip grip, End headstock, Support support, Length runOut) implements Holding {}
+
+    /** A round part laid in vee blocks or gripped along the vice on a mill or drill, turned to an angle. */
+    record LaidAcross(String vice, Grip grip, Angle around) implements Holding {}
+
+    /**
+     * A block in a machine vice.
+     *
+     * @param fixed the face against the fixed jaw
+     * @param down the face on the parallels
+     * @param height how far the work stands above the jaws
+     */
+    record InVice(String vice, Face fixed, Face down, Length height) implements Holding {}
+
+    /** Clamped to a table or held in the saw's vice, before anything is true. */
+    record Clamped(String with, Length from, Length to) implements Holding {}
+
+    /**
+     * Where and on what the work is gripped.
+     *
+     * @param from along the axis, from end A; may lie on stock below 0 or beyond the length
+     * @param to the other end of the grip, more than {@code from}
+     * @param diameter of the surface gripped as it stands then (over flats for a hexagon)
+     */
+    record Grip(Length from, Length to, Length diameter) {
+        public Grip {
+            if (!from.isLessThan(to)) {
+                throw new IllegalArgumentException("a grip runs from less to more, not " + from + " to " + to);
+            }
+        }
+
+        public Length length() {
+            return to.minus(from);
+        }
+    }
+
+    /** What holds the outer end. */
+    sealed interface Support {
+        /** Nothing. */
+        record None() implements Support {}
+
+        /** The tailstock centre in a centre hole at the outer end. */
+        record Centre() implements Support {}
+
+        /** A fixed steady on a turned place. */
+        record FixedSteady(Length at, Length diameter) implements Support {}
+
+        /** A travelling steady that follows the tool, with the tailstock centre. */
+        record TravellingSteady() implements Support {}
+    }
+
+    /** A face of a block: ends along x, sides along y, top and bottom along z. */
+    enum Face {
+        LEFT,
+        RIGHT,
+        NEAR,
+        FAR,
+        BOTTOM,
+        TOP;
+
+        /** The face over against this one. */
+        public Face opposite() {
+            return switch (this) {
+                case LEFT -> RIGHT;
+                case RIGHT -> LEFT;
+                case NEAR -> FAR;
+                case FAR -> NEAR;
+                case BOTTOM -> TOP;
+                case TOP -> BOTTOM;
+            };
+        }
+    }
+}
