@@ -14,8 +14,7 @@ import java.util.List;
  * @param setUps in order, at least one
  * @param cautions what to mind throughout
  */
-public record Method(
-        String title, String issue, int count, StockUse stock, List<SetUp> setUps, List<String> cautions) {
+public record Method(String title, String issue, int count, StockUse stock, List<SetUp> setUps, List<String> cautions) {
     public Method {
         setUps = List.copyOf(setUps);
         cautions = List.copyOf(cautions);

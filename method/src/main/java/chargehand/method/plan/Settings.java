@@ -59,8 +59,7 @@ public record Settings(
      * @param error the relative pitch error, 0 when exact
      * @param dialMarks at which marks of the chasing dial the nut may be closed, in words
      */
-    public record Gearing(
-            List<Integer> drivers, List<Integer> driven, String gearbox, double error, String dialMarks) {
+    public record Gearing(List<Integer> drivers, List<Integer> driven, String gearbox, double error, String dialMarks) {
         public Gearing {
             drivers = List.copyOf(drivers);
             driven = List.copyOf(driven);
