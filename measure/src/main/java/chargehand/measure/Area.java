@@ -16,6 +16,10 @@ public record Area(double squareMm) implements Comparable<Area> {
         return new Area(squareMm);
     }
 
+    public static Area squareInches(double squareInches) {
+        return new Area(squareInches * MM2_PER_IN2);
+    }
+
     public double squareInches() {
         return squareMm / MM2_PER_IN2;
     }

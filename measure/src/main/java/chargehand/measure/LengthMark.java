@@ -65,6 +65,11 @@ enum LengthMark {
         };
     }
 
+    /** One of this unit in millimetres, exactly. */
+    BigFraction mm() {
+        return BigFraction.of(BigInteger.valueOf(nanometres), BigInteger.valueOf(Length.NM_PER_MM));
+    }
+
     /** So many of this unit in nanometres, to the nearest whole one, halves away from zero. */
     BigInteger nanometres(BigFraction count) {
         BigFraction exact = count.multiply(BigInteger.valueOf(nanometres));

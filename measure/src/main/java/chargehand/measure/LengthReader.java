@@ -27,8 +27,7 @@ import java.util.Optional;
  */
 public final class LengthReader {
     private static final String WHAT = "a length";
-    private static final String EXAMPLES = "20.6 mm, 1 3/8 in, .8125 in or 5 thou";
-    private static final BigInteger MOST = BigInteger.valueOf(Length.MOST_NANOMETRES);
+    static final String EXAMPLES = "20.6 mm, 1 3/8 in, .8125 in or 5 thou";
 
     private LengthReader() {}
 
@@ -52,7 +51,7 @@ public final class LengthReader {
 
     private static List<LengthTerm> terms(Tokens tokens) {
         var terms = new ArrayList<LengthTerm>();
-        boolean less = signIsMinus(tokens);
+        boolean less = SignedNumber.takeMinus(tokens);
         terms.add(signed(less, tokens));
         while (isJoined(tokens)) {
             boolean off = tokens.peek()
@@ -67,14 +66,6 @@ public final class LengthReader {
     private static LengthTerm signed(boolean less, Tokens tokens) {
         LengthTerm term = LengthTerm.take(tokens).orElseThrow(() -> noNumber(tokens));
         return less ? term.negated() : term;
-    }
-
-    private static boolean signIsMinus(Tokens tokens) {
-        boolean minus = tokens.take('-');
-        if (!minus) {
-            tokens.take('+');
-        }
-        return minus;
     }
 
     /** Whether a second number follows, joined by a word or by a sign with a space on each side. */
@@ -114,11 +105,9 @@ public final class LengthReader {
     private static Length sum(Tokens tokens, List<LengthTerm> terms, LengthUnit bareUnit) {
         BigInteger nanometres =
                 terms.stream().map(term -> term.nanometres(bareUnit)).reduce(BigInteger.ZERO, BigInteger::add);
-        if (nanometres.abs().compareTo(MOST) > 0) {
-            throw new Unreadable(tokens.quoted() + " is longer than " + Length.MOST_METRES
-                    + " m, which is more than a shop handles: check the figure and its unit.");
-        }
-        return new Length(nanometres.longValueExact());
+        return LengthTerm.length(nanometres)
+                .orElseThrow(() -> new Unreadable(tokens.quoted() + " is longer than " + Length.MOST_METRES
+                        + " m, which is more than a shop handles: check the figure and its unit."));
     }
 
     private static Unreadable noNumber(Tokens tokens) {

@@ -12,6 +12,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param mark the unit, or nothing for a bare number
  */
 record LengthTerm(BigFraction value, Optional<LengthMark> mark) {
+    private static final BigInteger MOST = BigInteger.valueOf(Length.MOST_NANOMETRES);
     private static final BigFraction INCHES_PER_FOOT = BigFraction.of(12);
 
     /** Reads the term that comes next, if a number does. */
@@ -72,6 +73,13 @@ record LengthTerm(BigFraction value, Optional<LengthMark> mark) {
     /** The nanometres of this term; a bare number takes the given unit. */
     BigInteger nanometres(LengthUnit bareUnit) {
         return mark.orElse(LengthMark.of(bareUnit)).nanometres(value);
+    }
+
+    /** The length of so many nanometres, if it lies within the bounds of lengths. */
+    static Optional<Length> length(BigInteger nanometres) {
+        return Optional.of(nanometres)
+                .filter(size -> size.abs().compareTo(MOST) <= 0)
+                .map(size -> new Length(size.longValueExact()));
     }
 
     /** The dial unit this term was written in. */

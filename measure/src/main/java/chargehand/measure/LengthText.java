@@ -89,9 +89,14 @@ public final class LengthText {
 
     /** A deviation with its sign, none on nought: {@code +0.021 mm}, {@code -.0005 in}, {@code 0 mm}. */
     public static String signed(Length length, LengthUnit unit) {
+        return signedFigures(length, unit) + " " + unit.symbol();
+    }
+
+    /** As {@link #signed} without the unit. */
+    public static String signedFigures(Length length, LengthUnit unit) {
         String figures = figures(length, unit);
         boolean plus = length.isPositive() && !figures.equals("0");
-        return (plus ? "+" : "") + figures + " " + unit.symbol();
+        return (plus ? "+" : "") + figures;
     }
 
     /**

@@ -1,5 +1,7 @@
 package chargehand.measure;
 
+import java.util.Optional;
+
 /**
  * The least and the most that a size may be.
  *
@@ -31,6 +33,23 @@ public record Limits(Length least, Length most) {
     /** The size half-way between the limits: what a turner aims at. */
     public Length middle() {
         return least.plus(tolerance().half());
+    }
+
+    /**
+     * The widest limits at whole steps that lie within these, so that nothing good by them is bad by these; nothing when
+     * no whole step lies between.
+     *
+     * @param step what a dial or a gauge reads to, more than nought
+     */
+    public Optional<Limits> inward(Length step) {
+        if (!step.isPositive()) {
+            throw new IllegalArgumentException("step must be more than nought, not " + step);
+        }
+        long lower = Math.ceilDiv(least.nanometres(), step.nanometres());
+        long upper = Math.floorDiv(most.nanometres(), step.nanometres());
+        return lower > upper
+                ? Optional.empty()
+                : Optional.of(new Limits(new Length(lower * step.nanometres()), new Length(upper * step.nanometres())));
     }
 
     public boolean contain(Length size) {

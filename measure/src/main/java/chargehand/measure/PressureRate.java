@@ -17,6 +17,10 @@ public record PressureRate(double barPerMm) implements Comparable<PressureRate> 
         return new PressureRate(barPerMm);
     }
 
+    public static PressureRate psiPerThou(double psiPerThou) {
+        return new PressureRate(psiPerThou / PSI_PER_BAR * THOU_PER_MM);
+    }
+
     public double psiPerThou() {
         return barPerMm * PSI_PER_BAR / THOU_PER_MM;
     }

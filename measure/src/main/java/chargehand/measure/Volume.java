@@ -16,6 +16,10 @@ public record Volume(double cubicMm) implements Comparable<Volume> {
         return new Volume(cubicMm);
     }
 
+    public static Volume cubicInches(double cubicInches) {
+        return new Volume(cubicInches * MM3_PER_IN3);
+    }
+
     public double cubicInches() {
         return cubicMm / MM3_PER_IN3;
     }
