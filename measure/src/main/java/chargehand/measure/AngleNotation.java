@@ -43,7 +43,7 @@ final class AngleNotation implements Notation<Angle> {
         } catch (Unreadable unreadable) {
             throw unreadable;
         } catch (IllegalArgumentException tooLarge) {
-            throw Plainly.tooLarge(tokens, this);
+            throw Plainly.tooLarge(tokens, this, tooLarge);
         }
     }
 

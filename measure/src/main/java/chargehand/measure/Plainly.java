@@ -35,9 +35,10 @@ final class Plainly {
                 + a(notation.name()) + write(notation));
     }
 
-    static Unreadable tooLarge(Tokens tokens, Notation<?> notation) {
-        return new Unreadable(
-                tokens.quoted() + " is far too much for " + a(notation.name()) + ": check the figure and its unit.");
+    static Unreadable tooLarge(Tokens tokens, Notation<?> notation, IllegalArgumentException cause) {
+        String say =
+                tokens.quoted() + " is far too much for " + a(notation.name()) + ": check the figure and its unit.";
+        return new Unreadable(say, cause);
     }
 
     /** Refuses anything not yet read. */

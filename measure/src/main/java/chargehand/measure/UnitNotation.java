@@ -79,7 +79,7 @@ final class UnitNotation<Q> implements Notation<Q> {
         try {
             return unit.of().apply(number);
         } catch (IllegalArgumentException tooLarge) {
-            throw Plainly.tooLarge(tokens, this);
+            throw Plainly.tooLarge(tokens, this, tooLarge);
         }
     }
 

@@ -11,6 +11,11 @@ public final class Unreadable extends IllegalArgumentException {
         super(say);
     }
 
+    /** As {@link #Unreadable(String)}, for something that a quantity would not hold. */
+    Unreadable(String say, IllegalArgumentException cause) {
+        super(say, cause);
+    }
+
     /** The sentence to show beside the field. */
     public String say() {
         String message = getMessage();

@@ -53,7 +53,7 @@ final class WorkTimeNotation implements Notation<WorkTime> {
         try {
             return WorkTime.seconds(seconds.doubleValue());
         } catch (IllegalArgumentException tooLong) {
-            throw Plainly.tooLarge(tokens, this);
+            throw Plainly.tooLarge(tokens, this, tooLong);
         }
     }
 
