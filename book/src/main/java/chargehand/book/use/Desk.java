@@ -1,0 +1,44 @@
+package chargehand.book.use;
+
+import chargehand.book.method.MethodPlanner;
+import chargehand.book.part.PartReader;
+import chargehand.book.store.Book;
+import java.time.Clock;
+
+/** Everything that people do with a book, over one store. */
+public record Desk(
+        JobBook jobs,
+        TakeRequest takeRequest,
+        AmendRequest amendRequest,
+        MoveJob moveJob,
+        DrawPart drawPart,
+        PlanMethod planMethod,
+        TickOperation tickOperation,
+        NoteReading noteReading,
+        PassHold passHold,
+        KeepShop keepShop,
+        KeepTexts keepTexts) {
+
+    /**
+     * The desk at a book.
+     *
+     * @param book where everything is kept
+     * @param reader reads drawings
+     * @param planner works methods out
+     * @param clock tells the day and the time, in the shop's own zone
+     */
+    public static Desk at(Book book, PartReader reader, MethodPlanner planner, Clock clock) {
+        return new Desk(
+                new JobBook(book, reader),
+                new TakeRequest(book, clock),
+                new AmendRequest(book, clock),
+                new MoveJob(book, clock),
+                new DrawPart(book, reader, clock),
+                new PlanMethod(book, reader, planner, clock),
+                new TickOperation(book, clock),
+                new NoteReading(book, clock),
+                new PassHold(book, clock),
+                new KeepShop(book),
+                new KeepTexts(book, clock));
+    }
+}
