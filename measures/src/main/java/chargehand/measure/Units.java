@@ -23,18 +23,17 @@ final class Units {
 
     private Units() {}
 
-    static Notation<Force> force() {
+    static UnitTable<Force> force() {
         UnitOf<Force> newton = unit(Force::newtons, Force::newtons, "N", "newton", "newtons");
         UnitOf<Force> pound = unit(Force::pounds, Force::pounds, "lbf", "lb", "lbs", "pound", "pounds");
-        return UnitNotation.of("force", "450 N, 1.2 kN or 100 lbf", List.of(newton, newton.times(1000, "kN")))
+        return UnitTable.of(List.of(newton, newton.times(1000, "kN")))
                 .beside(List.of(pound, pound.times(POUNDS_PER_TON, "tonf", "ton", "tons")))
                 .alsoRead(List.of(
                         newton.times(STANDARD_GRAVITY, "kgf", "kg"),
-                        newton.times(1000 * STANDARD_GRAVITY, "tonne-force", "tonne", "tonnes")))
-                .notation();
+                        newton.times(1000 * STANDARD_GRAVITY, "tonne-force", "tonne", "tonnes")));
     }
 
-    static Notation<Torque> torque() {
+    static UnitTable<Torque> torque() {
         UnitOf<Torque> newtonMetre = unit(Torque::newtonMetres, Torque::newtonMetres, "N·m");
         UnitOf<Torque> poundFoot = unit(
                 Torque::poundFeet,
@@ -45,88 +44,82 @@ final class Units {
                 "ft lb",
                 "pound feet",
                 "foot pounds");
-        return UnitNotation.of("torque", "40 N·m, 500 N·mm or 30 lbf ft", List.of(newtonMetre))
+        return UnitTable.of(List.of(newtonMetre))
                 .beside(List.of(poundFoot))
                 .alsoRead(List.of(
                         newtonMetre.times(0.001, "N·mm"),
                         newtonMetre.times(1000, "kN·m"),
                         newtonMetre.times(STANDARD_GRAVITY, "kgf m", "kg m"),
-                        poundFoot.times(1 / 12.0, "lbf in", "lb in", "in lbf", "in lb", "pound inches", "inch pounds")))
-                .notation();
+                        poundFoot.times(
+                                1 / 12.0, "lbf in", "lb in", "in lbf", "in lb", "pound inches", "inch pounds")));
     }
 
-    static Notation<Pressure> pressure() {
+    static UnitTable<Pressure> pressure() {
         UnitOf<Pressure> megapascal =
                 unit(Pressure::megapascals, Pressure::megapascals, "MPa", "N/mm2", "MN/m2", "N/sq mm");
         UnitOf<Pressure> bar = unit(Pressure::bar, Pressure::bar, "bar");
         UnitOf<Pressure> psi = unit(Pressure::psi, Pressure::psi, "psi", "lbf/in2", "lb/in2", "lbf/sq in", "lb/sq in");
-        return UnitNotation.of("pressure", "150 psi, 10 bar, 250 MPa or 250 N/mm2", List.of(bar, megapascal))
+        return UnitTable.of(List.of(bar, megapascal))
                 .beside(List.of(psi))
                 .alsoRead(List.of(
                         megapascal.times(0.001, "kPa", "kN/m2"),
                         megapascal.times(1000, "GPa", "kN/mm2"),
                         psi.times(1000, "ksi"),
                         psi.times(POUNDS_PER_TON, "tonf/in2", "ton/in2", "tons/in2", "tonf/sq in", "tons/sq in"),
-                        megapascal.times(MPA_PER_KGF_PER_CM2, "kgf/cm2", "kg/cm2")))
-                .notation();
+                        megapascal.times(MPA_PER_KGF_PER_CM2, "kgf/cm2", "kg/cm2")));
     }
 
-    static Notation<PressureRate> pressureRate() {
+    static UnitTable<PressureRate> pressureRate() {
         UnitOf<PressureRate> barPerMm = unit(PressureRate::barPerMm, PressureRate::barPerMm, "bar/mm");
         UnitOf<PressureRate> psiPerThou = unit(PressureRate::psiPerThou, PressureRate::psiPerThou, "psi/thou");
-        return UnitNotation.of("pressure per thickness", "12 bar/mm or 4.4 psi/thou", List.of(barPerMm))
+        return UnitTable.of(List.of(barPerMm))
                 .beside(List.of(psiPerThou))
-                .alsoRead(List.of(barPerMm.times(10, "MPa/mm"), psiPerThou.times(0.001, "psi/in")))
-                .notation();
+                .alsoRead(List.of(barPerMm.times(10, "MPa/mm"), psiPerThou.times(0.001, "psi/in")));
     }
 
-    static Notation<SpringRate> springRate() {
+    static UnitTable<SpringRate> springRate() {
         UnitOf<SpringRate> newtonsPerMm = unit(SpringRate::newtonsPerMm, SpringRate::newtonsPerMm, "N/mm", "kN/m");
         UnitOf<SpringRate> poundsPerInch =
                 unit(SpringRate::poundsPerInch, SpringRate::poundsPerInch, "lbf/in", "lb/in");
-        return UnitNotation.of("spring rate", "3.5 N/mm or 20 lbf/in", List.of(newtonsPerMm))
+        return UnitTable.of(List.of(newtonsPerMm))
                 .beside(List.of(poundsPerInch))
                 .alsoRead(List.of(
                         newtonsPerMm.times(0.001, "N/m"), newtonsPerMm.times(STANDARD_GRAVITY, "kgf/mm", "kg/mm")))
-                .atLeast(0)
-                .notation();
+                .atLeast(0);
     }
 
-    static Notation<Speed> speed() {
+    static UnitTable<Speed> speed() {
         UnitOf<Speed> metresPerMinute = unit(Speed::metresPerMinute, Speed::metresPerMinute, "m/min");
         UnitOf<Speed> feetPerMinute =
                 unit(Speed::feetPerMinute, Speed::feetPerMinute, "ft/min", "fpm", "feet/min", "feet per minute");
-        return UnitNotation.of("speed", "25 m/min or 80 ft/min", List.of(metresPerMinute))
+        return UnitTable.of(List.of(metresPerMinute))
                 .beside(List.of(feetPerMinute))
                 .alsoRead(List.of(metresPerMinute.times(60, "m/s"), feetPerMinute.times(60, "ft/s")))
-                .atLeast(0)
-                .notation();
+                .atLeast(0);
     }
 
-    static Notation<SpindleSpeed> spindleSpeed() {
+    static UnitTable<SpindleSpeed> spindleSpeed() {
         UnitOf<SpindleSpeed> rpm =
                 unit(SpindleSpeed::rpm, SpindleSpeed::rpm, "rpm", "rev/min", "revs/min", "r/min", "rev", "revs");
-        return UnitNotation.of("spindle speed", "320 rpm", List.of(rpm))
+        return UnitTable.of(List.of(rpm))
                 .alsoRead(List.of(rpm.times(60, "rev/s", "rps")))
-                .bareIsFirst()
-                .atLeast(0)
-                .notation();
+                .withBare(UnitTable.Bare.FIRST)
+                .atLeast(0);
     }
 
-    static Notation<Power> power() {
+    static UnitTable<Power> power() {
         UnitOf<Power> watt = unit(Power::watts, Power::watts, "W", "watt", "watts");
         UnitOf<Power> horsepower = unit(Power::horsepower, Power::horsepower, "hp", "bhp", "horsepower");
-        return UnitNotation.of("power", "1.5 kW, 750 W or 2 hp", List.of(watt, watt.times(1000, "kW")))
+        return UnitTable.of(List.of(watt, watt.times(1000, "kW")))
                 .beside(List.of(horsepower))
                 .alsoRead(List.of(watt.times(KGF_METRES_PER_SECOND_PER_PS * STANDARD_GRAVITY, "PS")))
-                .atLeast(0)
-                .notation();
+                .atLeast(0);
     }
 
-    static Notation<Mass> mass() {
+    static UnitTable<Mass> mass() {
         UnitOf<Mass> kilogram = unit(Mass::kilograms, Mass::kilograms, "kg", "kilo", "kilos", "kilogram", "kilograms");
         UnitOf<Mass> pound = unit(Mass::pounds, Mass::pounds, "lb", "lbs", "pound", "pounds");
-        return UnitNotation.of("mass", "2.5 kg, 800 g or 5 1/2 lb", List.of(kilogram))
+        return UnitTable.of(List.of(kilogram))
                 .beside(List.of(pound))
                 .alsoRead(List.of(
                         kilogram.times(0.001, "g", "gram", "grams"),
@@ -134,51 +127,47 @@ final class Units {
                         pound.times(1 / OUNCES_PER_POUND, "oz", "ounce", "ounces"),
                         pound.times(POUNDS_PER_CWT, "cwt"),
                         pound.times(POUNDS_PER_TON, "ton", "tons")))
-                .atLeast(0)
-                .notation();
+                .atLeast(0);
     }
 
-    static Notation<Temperature> temperature() {
+    static UnitTable<Temperature> temperature() {
         UnitOf<Temperature> celsius =
                 unit(Temperature::celsius, Temperature::celsius, "°C", "C", "deg C", "°", "deg", "celsius");
         UnitOf<Temperature> fahrenheit =
                 unit(Temperature::fahrenheit, Temperature::fahrenheit, "°F", "F", "deg F", "fahrenheit");
         UnitOf<Temperature> kelvin =
                 unit(k -> Temperature.celsius(k + ABSOLUTE_ZERO), t -> t.celsius() - ABSOLUTE_ZERO, "K", "kelvin");
-        return UnitNotation.of("temperature", "20 °C or 68 °F", List.of(celsius))
+        return UnitTable.of(List.of(celsius))
                 .beside(List.of(fahrenheit))
                 .alsoRead(List.of(kelvin))
-                .bareIsFirst()
-                .atLeast(ABSOLUTE_ZERO)
-                .notation();
+                .withBare(UnitTable.Bare.FIRST)
+                .atLeast(ABSOLUTE_ZERO);
     }
 
-    static Notation<Area> area() {
+    static UnitTable<Area> area() {
         UnitOf<Area> squareMm = unit(Area::squareMm, Area::squareMm, "mm²", "sq mm");
         UnitOf<Area> squareInch = unit(Area::squareInches, Area::squareInches, "in²", "sq in", "square inches");
-        return UnitNotation.of("area", "120 mm² or 2.5 in²", List.of(squareMm))
+        return UnitTable.of(List.of(squareMm))
                 .beside(List.of(squareInch))
                 .alsoRead(List.of(
                         squareMm.times(100, "cm²", "sq cm"),
                         squareMm.times(MM_PER_METRE * MM_PER_METRE, "m²", "sq m"),
                         squareInch.times(144, "ft²", "sq ft")))
-                .bareFollowsLengths()
-                .atLeast(0)
-                .notation();
+                .withBare(UnitTable.Bare.AS_LENGTHS)
+                .atLeast(0);
     }
 
-    static Notation<Volume> volume() {
+    static UnitTable<Volume> volume() {
         UnitOf<Volume> cubicMm = unit(Volume::cubicMm, Volume::cubicMm, "mm³", "cu mm");
         UnitOf<Volume> cubicInch = unit(Volume::cubicInches, Volume::cubicInches, "in³", "cu in", "cubic inches");
-        return UnitNotation.of("volume", "1500 mm³, 20 cm³ or 1.2 in³", List.of(cubicMm))
+        return UnitTable.of(List.of(cubicMm))
                 .beside(List.of(cubicInch))
                 .alsoRead(List.of(
                         cubicMm.times(1e3, "cm³", "cc", "ml", "cu cm"),
                         cubicMm.times(1e6, "litre", "l", "litres"),
                         cubicMm.times(1e9, "m³", "cu m"),
                         cubicInch.times(1728, "ft³", "cu ft")))
-                .bareFollowsLengths()
-                .atLeast(0)
-                .notation();
+                .withBare(UnitTable.Bare.AS_LENGTHS)
+                .atLeast(0);
     }
 }

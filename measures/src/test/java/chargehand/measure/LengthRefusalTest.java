@@ -10,7 +10,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** What is refused as a length, and that the sentence names what was found and what would do. */
 class LengthRefusalTest {
     @ParameterizedTest
-    @CsvSource(delimiter = '|', quoteCharacter = '~', textBlock = """
+    @CsvSource(delimiter = '|', quoteCharacter = '~', commentCharacter = '^', textBlock = """
             abc            | 'abc' is not a length     | 20.6 mm
             mm             | 'mm' is not a length      | 1 3/8 in
             #7             | '#7' is not a length      | 5 thou
