@@ -7,25 +7,17 @@ public sealed interface Form {
     /** The shape and its sizes for a person, such as "1 1/4 round". */
     String says();
 
+    /** A size as written, with its unit where the words alone leave it open; a fraction is always of an inch. */
+    private static String sized(Written size) {
+        boolean bare = size.text().chars().allMatch(c -> Character.isDigit(c) || c == '.' || c == ',');
+        return bare ? size.text() + " " + size.unit().symbol() : size.text();
+    }
+
     /** Round bar. */
     record Round(Written diameter) implements Form {
         @Override
         public String says() {
-            return diameter.text() + " round";
-        }
-    }
-
-    /** Thick tube or cored stick. */
-    record Hollow(Written outside, Written inside) implements Form {
-        public Hollow {
-            if (!inside.length().isLessThan(outside.length())) {
-                throw new IllegalArgumentException("the hole of a hollow bar is smaller than its outside");
-            }
-        }
-
-        @Override
-        public String says() {
-            return outside.text() + " × " + inside.text() + " hollow";
+            return sized(diameter) + " round";
         }
     }
 
@@ -44,7 +36,7 @@ public sealed interface Form {
 
         @Override
         public String says() {
-            return flats.text()
+            return sized(flats)
                     + switch (sides) {
                         case 4 -> " square";
                         case 6 -> " hexagon";
@@ -57,7 +49,7 @@ public sealed interface Form {
     record Flat(Written width, Written thickness) implements Form {
         @Override
         public String says() {
-            return width.text() + " × " + thickness.text() + " flat";
+            return sized(width) + " × " + sized(thickness) + " flat";
         }
     }
 }

@@ -1,0 +1,102 @@
+package chargehand.method.stock;
+
+import static chargehand.measure.LengthText.both;
+
+import chargehand.measure.Length;
+import chargehand.method.rack.Form;
+import chargehand.method.rack.Piece;
+import chargehand.part.Body;
+import chargehand.part.Part;
+import chargehand.part.Section;
+
+/** Whether a turned part goes into a bar. */
+final class TurnedRoom {
+    private final Part part;
+    private final Body.Turned body;
+    private final Piece piece;
+    private final Length skin;
+
+    private TurnedRoom(Part part, Body.Turned body, Piece piece) {
+        this.part = part;
+        this.body = body;
+        this.piece = piece;
+        this.skin = Skin.perSide(piece.condition());
+    }
+
+    static Room in(Part part, Body.Turned body, Piece piece) {
+        return new TurnedRoom(part, body, piece).room();
+    }
+
+    private Room room() {
+        return switch (piece.form()) {
+            case Form.Round(var diameter) -> inRound(new Raw.Round(diameter.length()));
+            case Form.Polygon(int sides, var flats) -> inPolygon(new Raw.Polygon(sides, flats.length()));
+            case Form.Flat flat -> new Room.NotEnough("it is flat, and the part is turned");
+        };
+    }
+
+    private Room inRound(Raw.Round raw) {
+        if (leavesAsDrawn(raw)) {
+            return enough(raw, true, "the largest diameter stays as drawn");
+        }
+        return turnedDown(raw, raw.diameter());
+    }
+
+    private Room inPolygon(Raw.Polygon raw) {
+        if (leavesAsDrawn(raw)) {
+            return enough(raw, true, "the flats stay as drawn");
+        }
+        return turnedDown(raw, raw.flats());
+    }
+
+    /** The part must lie wholly inside a circle of the bar's least size across, less its skin. */
+    private Room turnedDown(Raw raw, Length across) {
+        Length needed = body.largestDiameter().plus(skin.times(2));
+        String say = both(across, part.unit()) + " for at least " + both(needed, part.unit())
+                + ", which is the largest " + both(body.largestDiameter(), part.unit()) + " and "
+                + both(skin, part.unit()) + " off each side";
+        return across.isLessThan(needed) ? new Room.NotEnough("it is too thin: " + say) : enough(raw, false, say);
+    }
+
+    private Room.Enough enough(Raw raw, boolean asDrawn, String say) {
+        return new Room.Enough(raw, body.length(), asDrawn, say);
+    }
+
+    private boolean leavesAsDrawn(Raw.Round raw) {
+        return body.outside().stream().anyMatch(section -> isAsDrawn(section, raw))
+                && body.outside().stream()
+                        .allMatch(section -> isAsDrawn(section, raw) || cleansUp(section, raw.diameter()));
+    }
+
+    private boolean leavesAsDrawn(Raw.Polygon raw) {
+        return body.outside().stream().anyMatch(section -> isAsDrawn(section, raw))
+                && body.outside().stream()
+                        .allMatch(section -> isAsDrawn(section, raw) || cleansUp(section, raw.flats()));
+    }
+
+    private boolean isAsDrawn(Section section, Raw.Round raw) {
+        return section instanceof Section.Round round
+                && isFree(section)
+                && round.diameter().length().equals(raw.diameter())
+                && Skin.mayStay(raw.diameter(), round.diameter().limits(part.general()), piece.condition());
+    }
+
+    private boolean isAsDrawn(Section section, Raw.Polygon raw) {
+        return section instanceof Section.Polygon polygon
+                && isFree(section)
+                && polygon.sides() == raw.sides()
+                && polygon.flats().length().equals(raw.flats())
+                && Skin.mayStay(raw.flats(), polygon.flats().limits(part.general()), piece.condition());
+    }
+
+    /** Whether no other feature has to run true to the section, nor it to another. */
+    private boolean isFree(Section section) {
+        return part.ties().stream()
+                .noneMatch(tie -> tie.of().equals(section.name()) || tie.to().equals(section.name()));
+    }
+
+    private boolean cleansUp(Section section, Length across) {
+        Length largest = Length.most(section.diameterTowardsA(), section.diameterTowardsB());
+        return !largest.plus(skin.times(2)).isMoreThan(across);
+    }
+}
