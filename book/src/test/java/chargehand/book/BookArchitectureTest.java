@@ -27,6 +27,7 @@ final class BookArchitectureTest {
             "java.time..",
             "java.security",
             "java.util.concurrent..",
+            "com.fasterxml.jackson.jr..",
             "org.jdbi..",
             "org.sqlite..",
             "org.slf4j..");
