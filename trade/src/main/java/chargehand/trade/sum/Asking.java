@@ -3,6 +3,7 @@ package chargehand.trade.sum;
 import chargehand.measure.LengthUnit;
 import chargehand.measure.Unreadable;
 import java.util.LinkedHashMap;
+import java.util.Locale;
 import java.util.Map;
 
 /**
@@ -25,6 +26,19 @@ public final class Asking {
      */
     public static Outcome ask(Sum sum, Map<String, String> written, LengthUnit shopUnit) {
         try {
+            return strictly(sum, written, shopUnit);
+        } catch (IllegalArgumentException | ArithmeticException beyond) {
+            // A quantity refused to be built in the middle of the sum: some figure is far outside the trade.
+            String why = beyond.getMessage();
+            return new Outcome.Refused(
+                    sum.name(),
+                    "these figures lead to something that cannot be worked out" + (why == null ? "." : ": " + why));
+        }
+    }
+
+    /** As {@link #ask}, but lets a fault in the middle of the sum through, so that tests find what the sum should refuse. */
+    static Outcome strictly(Sum sum, Map<String, String> written, LengthUnit shopUnit) {
+        try {
             LengthUnit unit = unit(written, shopUnit);
             refuseUnknown(sum, written);
             var taken = new LinkedHashMap<String, String>();
@@ -39,10 +53,10 @@ public final class Asking {
 
     private static LengthUnit unit(Map<String, String> written, LengthUnit shopUnit) {
         String text = written.getOrDefault(UNIT, "").trim();
-        return switch (text) {
+        return switch (text.toLowerCase(Locale.ROOT)) {
             case "" -> shopUnit;
             case "mm" -> LengthUnit.MILLIMETRE;
-            case "in", "inch" -> LengthUnit.INCH;
+            case "in", "inch", "inches" -> LengthUnit.INCH;
             default -> throw new Refusal(UNIT, "'" + text + "' is not a unit for bare numbers: write mm or in.");
         };
     }
@@ -81,7 +95,7 @@ public final class Asking {
         try {
             T value = field.kind().read(text, unit);
             values.put(field, value);
-            taken.put(field.name(), field.kind().echo(value));
+            taken.put(field.name(), field.kind().echo(value, unit));
         } catch (Unreadable unreadable) {
             throw Refusal.of(field, unreadable.say());
         }

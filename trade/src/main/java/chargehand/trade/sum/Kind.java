@@ -23,4 +23,9 @@ public interface Kind<T> {
 
     /** What was read, said back so that a person can see how it was taken; both units for a length. */
     String echo(T value);
+
+    /** As {@link #echo(Object)}, with the unit of the asker's dials first where there are two to show. */
+    default String echo(T value, LengthUnit first) {
+        return echo(value);
+    }
 }

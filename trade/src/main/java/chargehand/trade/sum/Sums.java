@@ -1,6 +1,8 @@
 package chargehand.trade.sum;
 
+import chargehand.measure.LengthUnit;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.ServiceLoader;
 import java.util.TreeMap;
@@ -29,5 +31,21 @@ public final class Sums {
 
     public Optional<Sum> find(String name) {
         return Optional.ofNullable(byName.get(name));
+    }
+
+    /**
+     * Answers one line of a stream, {@code {"id", "sum", "ask"}}, as a tree in the same shape with {@code "answer"},
+     * {@code "working"}, {@code "cautions"} and how each field was {@code "taken"}, or with {@code "error"}. Nonsense of any
+     * kind is refused in the tree, never thrown.
+     *
+     * @param shopUnit the unit of a bare number unless the ask brings its own {@code unit}
+     */
+    public Map<String, Object> answer(Map<String, ?> line, LengthUnit shopUnit) {
+        return new AskLine(this, shopUnit).answer(line);
+    }
+
+    /** As {@link #answer(Map, LengthUnit)} in a shop that thinks in millimetres. */
+    public Map<String, Object> answer(Map<String, ?> line) {
+        return answer(line, LengthUnit.MILLIMETRE);
     }
 }

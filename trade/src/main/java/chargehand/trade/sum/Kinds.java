@@ -1,0 +1,186 @@
+package chargehand.trade.sum;
+
+import chargehand.measure.Angle;
+import chargehand.measure.Area;
+import chargehand.measure.Force;
+import chargehand.measure.Length;
+import chargehand.measure.LengthText;
+import chargehand.measure.LengthUnit;
+import chargehand.measure.Mass;
+import chargehand.measure.Notation;
+import chargehand.measure.Notations;
+import chargehand.measure.Pitch;
+import chargehand.measure.Power;
+import chargehand.measure.Pressure;
+import chargehand.measure.PressureRate;
+import chargehand.measure.Ratio;
+import chargehand.measure.Speed;
+import chargehand.measure.SpindleSpeed;
+import chargehand.measure.SpringRate;
+import chargehand.measure.Temperature;
+import chargehand.measure.Torque;
+import chargehand.measure.Unreadable;
+import chargehand.measure.Volume;
+import chargehand.measure.WorkTime;
+import chargehand.measure.Written;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Predicate;
+
+/** The kinds of field that sums ask for. A subject adds its own (a thread, a material) beside its types. */
+public final class Kinds {
+    /** A length of either sign, such as a deviation. */
+    public static final Kind<Length> LENGTH = new LengthKind(Notations.LENGTH);
+
+    /** A length of more than nothing. */
+    public static final Kind<Length> SIZE = where(LENGTH, Length::isPositive, "must be more than nothing");
+
+    /** A size together with the words and the unit it was written in. */
+    public static final Kind<Written> WRITTEN_SIZE =
+            where(of(Notations.LENGTH), written -> written.length().isPositive(), "must be more than nothing");
+
+    public static final Kind<Angle> ANGLE = of(Notations.ANGLE);
+    public static final Kind<Pitch> PITCH = of(Notations.PITCH);
+    public static final Kind<Force> FORCE = of(Notations.FORCE);
+    public static final Kind<Torque> TORQUE = of(Notations.TORQUE);
+    public static final Kind<Pressure> PRESSURE = of(Notations.PRESSURE);
+    public static final Kind<PressureRate> PRESSURE_RATE = of(Notations.PRESSURE_RATE);
+    public static final Kind<SpringRate> SPRING_RATE = of(Notations.SPRING_RATE);
+    public static final Kind<Speed> SPEED = of(Notations.SPEED);
+    public static final Kind<SpindleSpeed> SPINDLE_SPEED = of(Notations.SPINDLE_SPEED);
+    public static final Kind<Power> POWER = of(Notations.POWER);
+    public static final Kind<Mass> MASS = of(Notations.MASS);
+    public static final Kind<Temperature> TEMPERATURE = of(Notations.TEMPERATURE);
+    public static final Kind<WorkTime> TIME = of(Notations.WORK_TIME);
+    public static final Kind<Area> AREA = of(Notations.AREA);
+    public static final Kind<Volume> VOLUME = of(Notations.VOLUME);
+
+    /** A plain number or a ratio: 0.15, 3/4, 2:1, 75 %. */
+    public static final Kind<Ratio> NUMBER = of(Notations.NUMBER);
+
+    /** A percentage, kept as a ratio: 75 and 75 % are both 0.75. */
+    public static final Kind<Ratio> PERCENT = of(Notations.PERCENTAGE);
+
+    /** A taper on diameter: 1 in 48. */
+    public static final Kind<Ratio> TAPER = of(Notations.TAPER);
+
+    /** Any words. */
+    public static final Kind<String> TEXT = new Text();
+
+    public static final Kind<Boolean> YES_NO =
+            choice("yes or no", Map.of("yes", true, "y", true, "true", true, "no", false, "n", false, "false", false));
+
+    private Kinds() {}
+
+    /** A whole number within the bounds, both included. */
+    public static Kind<Integer> count(int least, int most) {
+        return of(Notations.count(least, most));
+    }
+
+    /** One of some words, read whatever their capitals; several words may stand for one value. */
+    public static <T> Kind<T> choice(String name, Map<String, T> words) {
+        return new Choice<>(name, words);
+    }
+
+    /** Several of a kind, parted by commas, or by semicolons where the entries have commas in them. */
+    public static <T> Kind<List<T>> listOf(Kind<T> entry, int most) {
+        return new ListOf<>(entry, most);
+    }
+
+    /** The kind, refusing what does not hold: "'-3 mm' must be more than nothing." */
+    public static <T> Kind<T> where(Kind<T> kind, Predicate<T> holds, String otherwise) {
+        return new Where<>(kind, holds, otherwise);
+    }
+
+    /** A quantity read and shown by its notation. */
+    public static <Q> Kind<Q> of(Notation<Q> notation) {
+        return new Noted<>(notation);
+    }
+
+    private record Noted<Q>(Notation<Q> notation) implements Kind<Q> {
+        @Override
+        public String name() {
+            return notation.name();
+        }
+
+        @Override
+        public Q read(String written, LengthUnit unit) {
+            return notation.read(written, unit);
+        }
+
+        @Override
+        public String echo(Q value) {
+            return echo(value, LengthUnit.MILLIMETRE);
+        }
+
+        @Override
+        public String echo(Q value, LengthUnit first) {
+            return notation.text(value, first);
+        }
+    }
+
+    private record LengthKind(Notation<Written> notation) implements Kind<Length> {
+        @Override
+        public String name() {
+            return notation.name();
+        }
+
+        @Override
+        public Length read(String written, LengthUnit unit) {
+            return notation.read(written, unit).length();
+        }
+
+        @Override
+        public String echo(Length value) {
+            return echo(value, LengthUnit.MILLIMETRE);
+        }
+
+        @Override
+        public String echo(Length value, LengthUnit first) {
+            return LengthText.both(value, first);
+        }
+    }
+
+    private record Text() implements Kind<String> {
+        @Override
+        public String name() {
+            return "words";
+        }
+
+        @Override
+        public String read(String written, LengthUnit unit) {
+            return written;
+        }
+
+        @Override
+        public String echo(String value) {
+            return value;
+        }
+    }
+
+    private record Where<T>(Kind<T> kind, Predicate<T> holds, String otherwise) implements Kind<T> {
+        @Override
+        public String name() {
+            return kind.name();
+        }
+
+        @Override
+        public T read(String written, LengthUnit unit) {
+            T value = kind.read(written, unit);
+            if (!holds.test(value)) {
+                throw new Unreadable("'" + written + "' " + otherwise + ".");
+            }
+            return value;
+        }
+
+        @Override
+        public String echo(T value) {
+            return kind.echo(value);
+        }
+
+        @Override
+        public String echo(T value, LengthUnit first) {
+            return kind.echo(value, first);
+        }
+    }
+}
