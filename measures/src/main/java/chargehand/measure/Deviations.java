@@ -1,5 +1,6 @@
 package chargehand.measure;
 
+import java.math.BigDecimal;
 import java.util.Optional;
 
 /**
@@ -45,12 +46,21 @@ public record Deviations(Length lower, Length upper) {
         return Limits.of(nominal, lower, upper);
     }
 
-    /** As on a drawing, the upper one first: {@code ±0.1 mm}, {@code +0.021/0 mm}, {@code -.0008/-.0016 in}. */
+    /**
+     * As on a drawing, the upper one first: {@code ±0.1 mm}, {@code +0.021/0 mm}, {@code -.0008/-.0016 in}; to a
+     * micrometre or a tenth of a thou, rounded inward so that the tolerance shown is never wider.
+     */
     public String text(LengthUnit unit) {
-        if (lower.equals(upper.negated())) {
-            return "±" + LengthText.in(upper, unit);
-        }
-        return LengthText.signedFigures(upper, unit) + "/" + LengthText.signed(lower, unit);
+        Inward inward = Inward.of(new Limits(lower, upper), unit, LengthText.finest(unit));
+        String most = LengthText.figures(inward.most(), unit);
+        String least = LengthText.figures(inward.least(), unit);
+        boolean alike = inward.most().add(inward.least()).signum() == 0;
+        String figures = alike ? "±" + most : signed(inward.most(), most) + "/" + signed(inward.least(), least);
+        return figures + " " + unit.symbol();
+    }
+
+    private static String signed(BigDecimal value, String figures) {
+        return (value.signum() > 0 ? "+" : "") + figures;
     }
 
     private static boolean takePlusMinus(Tokens tokens) {

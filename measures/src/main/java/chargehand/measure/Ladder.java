@@ -6,8 +6,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
  * A quantity written in steps of ever smaller units, as {@code 5° 30' 15"} or {@code 1 h 50 min}. Only the last number
- * may be broken, and each after the first stays below one of the unit before it. A number without a unit takes the one
- * below the unit before it ({@code 1 h 50}), unless it is a vulgar fraction, which could belong to either.
+ * may be broken, and each after the first stays below one of the unit before it. A last number without a unit takes
+ * the one below the unit before it ({@code 1 h 50}), unless it is a vulgar fraction, which could belong to either.
  */
 final class Ladder {
     private final Notation<?> notation;
@@ -25,13 +25,14 @@ final class Ladder {
         }
     }
 
-    private record Step(Numeral count, Rung rung) {
+    private record Step(Numeral count, Rung rung, boolean named) {
         BigFraction lowest() {
             return count.value().multiply(rung.lowest());
         }
 
         boolean leadsTo(Step next) {
-            return count.isWhole()
+            return named
+                    && count.isWhole()
                     && next.rung.lowest() < rung.lowest()
                     && next.lowest().compareTo(BigFraction.of(rung.lowest())) < 0;
         }
@@ -68,7 +69,8 @@ final class Ladder {
     private Step step(Numeral count, Optional<Rung> bare, Tokens tokens) {
         Optional<Rung> named = tokens.peek().flatMap(this::find);
         tokens.skip(named.isPresent() ? 1 : 0);
-        return new Step(count, named.or(() -> bare).orElseThrow(() -> Plainly.noUnit(tokens, notation)));
+        Rung rung = named.or(() -> bare).orElseThrow(() -> Plainly.noUnit(tokens, notation));
+        return new Step(count, rung, named.isPresent());
     }
 
     private Optional<Rung> find(Token token) {

@@ -70,16 +70,26 @@ public final class LengthText {
 
     /** As {@link #in(Length, LengthUnit)} without the unit. */
     public static String figures(Length length, LengthUnit unit) {
+        return figures(rounded(length, unit, finest(unit)), unit);
+    }
+
+    /** A value in the unit, with at least three decimals of an inch and no needless nought of a millimetre. */
+    static String figures(BigDecimal value, LengthUnit unit) {
         return switch (unit) {
-            case INCH -> inchFigures(rounded(length, unit, TENTH_OF_A_THOU));
-            case MILLIMETRE -> mmFigures(length, MICROMETRE);
+            case INCH ->
+                value.signum() == 0
+                        ? "0"
+                        : withoutLeadingNought(trimmed(value, THOU).toPlainString());
+            case MILLIMETRE -> trimmed(value, 0).toPlainString();
         };
     }
 
-    private static String inchFigures(BigDecimal inches) {
-        return inches.signum() == 0
-                ? "0"
-                : withoutLeadingNought(trimmed(inches, THOU).toPlainString());
+    /** The decimals of the usual figure: a tenth of a thou, or a micrometre. */
+    static int finest(LengthUnit unit) {
+        return switch (unit) {
+            case INCH -> TENTH_OF_A_THOU;
+            case MILLIMETRE -> MICROMETRE;
+        };
     }
 
     /** Both units, the one of the dial first: {@code 1.375 in (34.925 mm)}. */

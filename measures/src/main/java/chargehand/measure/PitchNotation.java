@@ -10,16 +10,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * number is a pitch in millimetres; in inches it could as well be threads to the inch and is refused.
  */
 final class PitchNotation implements Notation<Pitch> {
-    private static final Set<String> THREADS = Set.of(
-            "tpi",
-            "threads/inch",
-            "threads/in",
-            "threads/\"",
-            "threadstotheinch",
-            "thread/inch",
-            "/inch",
-            "/in",
-            "thds/in");
+    private static final Set<String> THREADS = Set.of("tpi", "threads/in", "threadstothein", "/in", "tothein");
     private static final BigFraction LEAST_MM = BigFraction.of(1, 1000);
     private static final BigFraction MOST_MM = BigFraction.of(1000);
     private static final BigFraction MM_PER_INCH = BigFraction.of(127, 5);

@@ -65,10 +65,21 @@ final class RatioNotation implements Notation<Ratio> {
         if (takePerFoot(tokens)) {
             return first.value().divide(INCHES_PER_FOOT);
         }
-        if (tokens.take(':') || tokens.take("in") || tokens.take("to")) {
+        if (takeIn(tokens)) {
             return first.value().divide(second(tokens));
         }
         return bare(first, tokens);
+    }
+
+    /** Reads what stands between the two numbers of a ratio: {@code 1 in 48}, {@code 1-in-48}, {@code 1:48}, {@code 2 to 1}. */
+    private static boolean takeIn(Tokens tokens) {
+        boolean dashed = tokens.peek().filter(token -> token.isSign('-')).isPresent()
+                && tokens.ahead(1).filter(token -> token.isWord("in")).isPresent()
+                && tokens.ahead(2).filter(token -> token.isSign('-')).isPresent();
+        tokens.skip(dashed ? 1 : 0);
+        boolean found = tokens.take(':') || tokens.take("in") || tokens.take("to");
+        tokens.skip(dashed ? 1 : 0);
+        return found;
     }
 
     private BigFraction second(Tokens tokens) {

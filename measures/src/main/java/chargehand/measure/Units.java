@@ -24,34 +24,25 @@ final class Units {
     private Units() {}
 
     static UnitTable<Force> force() {
-        UnitOf<Force> newton = unit(Force::newtons, Force::newtons, "N", "newton", "newtons");
-        UnitOf<Force> pound = unit(Force::pounds, Force::pounds, "lbf", "lb", "lbs", "pound", "pounds");
+        UnitOf<Force> newton = unit(Force::newtons, Force::newtons, "N");
+        UnitOf<Force> pound = unit(Force::pounds, Force::pounds, "lbf", "lb");
         return UnitTable.of(List.of(newton, newton.times(1000, "kN")))
-                .beside(List.of(pound, pound.times(POUNDS_PER_TON, "tonf", "ton", "tons")))
+                .beside(List.of(pound, pound.times(POUNDS_PER_TON, "tonf", "ton")))
                 .alsoRead(List.of(
                         newton.times(STANDARD_GRAVITY, "kgf", "kg"),
-                        newton.times(1000 * STANDARD_GRAVITY, "tonne-force", "tonne", "tonnes")));
+                        newton.times(1000 * STANDARD_GRAVITY, "tonne-force", "tonne")));
     }
 
     static UnitTable<Torque> torque() {
         UnitOf<Torque> newtonMetre = unit(Torque::newtonMetres, Torque::newtonMetres, "N·m");
-        UnitOf<Torque> poundFoot = unit(
-                Torque::poundFeet,
-                Torque::poundFeet,
-                "lbf ft",
-                "lb ft",
-                "ft lbf",
-                "ft lb",
-                "pound feet",
-                "foot pounds");
+        UnitOf<Torque> poundFoot = unit(Torque::poundFeet, Torque::poundFeet, "lbf ft", "lb ft", "ft lbf", "ft lb");
         return UnitTable.of(List.of(newtonMetre))
                 .beside(List.of(poundFoot))
                 .alsoRead(List.of(
                         newtonMetre.times(0.001, "N·mm"),
                         newtonMetre.times(1000, "kN·m"),
                         newtonMetre.times(STANDARD_GRAVITY, "kgf m", "kg m"),
-                        poundFoot.times(
-                                1 / 12.0, "lbf in", "lb in", "in lbf", "in lb", "pound inches", "inch pounds")));
+                        poundFoot.times(1 / 12.0, "lbf in", "lb in", "in lbf", "in lb")));
     }
 
     static UnitTable<Pressure> pressure() {
@@ -65,7 +56,7 @@ final class Units {
                         megapascal.times(0.001, "kPa", "kN/m2"),
                         megapascal.times(1000, "GPa", "kN/mm2"),
                         psi.times(1000, "ksi"),
-                        psi.times(POUNDS_PER_TON, "tonf/in2", "ton/in2", "tons/in2", "tonf/sq in", "tons/sq in"),
+                        psi.times(POUNDS_PER_TON, "tonf/in2", "ton/in2", "tonf/sq in", "ton/sq in"),
                         megapascal.times(MPA_PER_KGF_PER_CM2, "kgf/cm2", "kg/cm2")));
     }
 
@@ -90,8 +81,7 @@ final class Units {
 
     static UnitTable<Speed> speed() {
         UnitOf<Speed> metresPerMinute = unit(Speed::metresPerMinute, Speed::metresPerMinute, "m/min");
-        UnitOf<Speed> feetPerMinute =
-                unit(Speed::feetPerMinute, Speed::feetPerMinute, "ft/min", "fpm", "feet/min", "feet per minute");
+        UnitOf<Speed> feetPerMinute = unit(Speed::feetPerMinute, Speed::feetPerMinute, "ft/min", "fpm", "sfm");
         return UnitTable.of(List.of(metresPerMinute))
                 .beside(List.of(feetPerMinute))
                 .alsoRead(List.of(metresPerMinute.times(60, "m/s"), feetPerMinute.times(60, "ft/s")))
@@ -99,8 +89,7 @@ final class Units {
     }
 
     static UnitTable<SpindleSpeed> spindleSpeed() {
-        UnitOf<SpindleSpeed> rpm =
-                unit(SpindleSpeed::rpm, SpindleSpeed::rpm, "rpm", "rev/min", "revs/min", "r/min", "rev", "revs");
+        UnitOf<SpindleSpeed> rpm = unit(SpindleSpeed::rpm, SpindleSpeed::rpm, "rpm", "rev/min", "r/min", "rev");
         return UnitTable.of(List.of(rpm))
                 .alsoRead(List.of(rpm.times(60, "rev/s", "rps")))
                 .withBare(UnitTable.Bare.FIRST)
@@ -108,7 +97,7 @@ final class Units {
     }
 
     static UnitTable<Power> power() {
-        UnitOf<Power> watt = unit(Power::watts, Power::watts, "W", "watt", "watts");
+        UnitOf<Power> watt = unit(Power::watts, Power::watts, "W");
         UnitOf<Power> horsepower = unit(Power::horsepower, Power::horsepower, "hp", "bhp", "horsepower");
         return UnitTable.of(List.of(watt, watt.times(1000, "kW")))
                 .beside(List.of(horsepower))
@@ -117,16 +106,16 @@ final class Units {
     }
 
     static UnitTable<Mass> mass() {
-        UnitOf<Mass> kilogram = unit(Mass::kilograms, Mass::kilograms, "kg", "kilo", "kilos", "kilogram", "kilograms");
-        UnitOf<Mass> pound = unit(Mass::pounds, Mass::pounds, "lb", "lbs", "pound", "pounds");
+        UnitOf<Mass> kilogram = unit(Mass::kilograms, Mass::kilograms, "kg");
+        UnitOf<Mass> pound = unit(Mass::pounds, Mass::pounds, "lb");
         return UnitTable.of(List.of(kilogram))
                 .beside(List.of(pound))
                 .alsoRead(List.of(
-                        kilogram.times(0.001, "g", "gram", "grams"),
-                        kilogram.times(1000, "tonne", "t", "tonnes"),
-                        pound.times(1 / OUNCES_PER_POUND, "oz", "ounce", "ounces"),
+                        kilogram.times(0.001, "g"),
+                        kilogram.times(1000, "tonne", "t"),
+                        pound.times(1 / OUNCES_PER_POUND, "oz"),
                         pound.times(POUNDS_PER_CWT, "cwt"),
-                        pound.times(POUNDS_PER_TON, "ton", "tons")))
+                        pound.times(POUNDS_PER_TON, "ton")))
                 .atLeast(0);
     }
 
@@ -146,7 +135,7 @@ final class Units {
 
     static UnitTable<Area> area() {
         UnitOf<Area> squareMm = unit(Area::squareMm, Area::squareMm, "mm²", "sq mm");
-        UnitOf<Area> squareInch = unit(Area::squareInches, Area::squareInches, "in²", "sq in", "square inches");
+        UnitOf<Area> squareInch = unit(Area::squareInches, Area::squareInches, "in²", "sq in");
         return UnitTable.of(List.of(squareMm))
                 .beside(List.of(squareInch))
                 .alsoRead(List.of(
@@ -159,12 +148,12 @@ final class Units {
 
     static UnitTable<Volume> volume() {
         UnitOf<Volume> cubicMm = unit(Volume::cubicMm, Volume::cubicMm, "mm³", "cu mm");
-        UnitOf<Volume> cubicInch = unit(Volume::cubicInches, Volume::cubicInches, "in³", "cu in", "cubic inches");
+        UnitOf<Volume> cubicInch = unit(Volume::cubicInches, Volume::cubicInches, "in³", "cu in");
         return UnitTable.of(List.of(cubicMm))
                 .beside(List.of(cubicInch))
                 .alsoRead(List.of(
                         cubicMm.times(1e3, "cm³", "cc", "ml", "cu cm"),
-                        cubicMm.times(1e6, "litre", "l", "litres"),
+                        cubicMm.times(1e6, "litre"),
                         cubicMm.times(1e9, "m³", "cu m"),
                         cubicInch.times(1728, "ft³", "cu ft")))
                 .withBare(UnitTable.Bare.AS_LENGTHS)

@@ -97,6 +97,22 @@ class DeviationsTest {
     }
 
     @Test
+    void text_inTheOtherUnit_neverWidens() {
+        assertThat(Deviations.plusMinus(Length.thou(2)).text(LengthUnit.MILLIMETRE))
+                .isEqualTo("±0.05 mm");
+        var random = new Random(32);
+        for (int i = 0; i < 5_000; i++) {
+            var lower = new Length(random.nextLong(-500_000, 500_000));
+            var deviations = new Deviations(lower, lower.plus(new Length(random.nextLong(1, 500_000))));
+            for (LengthUnit unit : LengthUnit.values()) {
+                Deviations shown = Deviations.read(deviations.text(unit), unit);
+                assertThat(shown.upper()).isLessThanOrEqualTo(deviations.upper());
+                assertThat(shown.lower()).isGreaterThanOrEqualTo(deviations.lower());
+            }
+        }
+    }
+
+    @Test
     void about_nominal_givesTheLimits() {
         Limits limits = Deviations.read("0/-0.021", LengthUnit.MILLIMETRE).about(Length.mm(25));
         assertThat(limits).isEqualTo(new Limits(Length.mm(24.979), Length.mm(25)));

@@ -53,6 +53,9 @@ class NotationReadTest {
             torque        | 1 kNm            | 1000
             torque        | 10 lb-ft         | 13.558179
             torque        | 10 lbf·ft        | 13.558179
+            torque        | 40 newton metres | 40
+            torque        | 10 ft-lbs        | 13.558179
+            torque        | 10 pound feet    | 13.558179
             torque        | 10 ft lb         | 13.558179
             torque        | 120 lbf in       | 13.558179
             pressure      | 250 MPa          | 250
@@ -63,6 +66,8 @@ class NotationReadTest {
             pressure      | 210 GPa          | 210000
             pressure      | 150 lbf/in2      | 1.034214
             pressure      | 150 lb per sq in | 1.034214
+            pressure      | 150 lbs/sq.in.   | 1.034214
+            pressure      | 150 pounds per square inch | 1.034214
             pressure      | 32 tonf/in²      | 494.216206
             pressure rate | 12 bar/mm        | 12
             pressure rate | 1 psi/thou       | 2.714471
@@ -71,6 +76,7 @@ class NotationReadTest {
             spring rate   | 20 lb/in         | 3.502537
             speed         | 25 m/min         | 25
             speed         | 25 m per min     | 25
+            speed         | 25 metres per minute | 25
             speed         | 100 fpm          | 30.48
             speed         | 0.5 m/s          | 30
             spindle speed | 320              | 320
@@ -116,6 +122,7 @@ class NotationReadTest {
             percentage    | 75 %             | 0.75
             percentage    | 3/4              | 0.75
             taper         | 1 in 48          | 0.020833333333
+            taper         | 1-in-48          | 0.020833333333
             taper         | 1:48             | 0.020833333333
             taper         | 1/48             | 0.020833333333
             taper         | 1 in 19.212      | 0.052050801582

@@ -31,6 +31,7 @@ class NotationRefusalTest {
             pitch         | 8 teeth    | 'teeth'                  | tpi, mm
             angle         | 5° 75'     | is not an angle          | 5° 30'
             angle         | 5.5° 30'   | is not an angle          | 5° 30'
+            angle         | 5 30             | is not an angle          | 5° 30'
             angle         | 30' 5°     | is not an angle          | 5° 30'
             angle         | 400000     | far too much for an angle | check the figure
             angle         | 5 grads    | 'grads'                  | 0.1 rad
