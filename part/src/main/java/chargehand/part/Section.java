@@ -40,8 +40,10 @@ public sealed interface Section {
      *
      * @param towardsA the diameter at the end nearer A
      * @param towardsB the diameter at the end nearer B
+     * @param taper as the drawing gives it, such as {@code 1 in 12} or {@code 60°} (included); the smaller diameter is
+     *     then worked out from it and bracketed. Empty where the drawing gives both diameters
      */
-    record Cone(Stretch stretch, Size towardsA, Size towardsB) implements Section {
+    record Cone(Stretch stretch, Size towardsA, Size towardsB, String taper) implements Section {
         @Override
         public Length diameterTowardsA() {
             return towardsA.length();
@@ -61,6 +63,15 @@ public sealed interface Section {
      * @param corners the diameter over the corners: sharp unless the drawing gives a lesser one
      */
     record Polygon(Stretch stretch, int sides, Size flats, Length corners) implements Section {
+        /** The diameter over sharp corners of so many flats, to the nearest nanometre. */
+        public static Length sharpCorners(int sides, Length flats) {
+            return flats.times(1 / Math.cos(Math.PI / sides));
+        }
+
+        public Length sharpCorners() {
+            return sharpCorners(sides, flats.length());
+        }
+
         @Override
         public Length diameterTowardsA() {
             return corners;

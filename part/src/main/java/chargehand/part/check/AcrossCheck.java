@@ -1,0 +1,187 @@
+package chargehand.part.check;
+
+import chargehand.measure.Length;
+import chargehand.part.Across;
+import chargehand.part.Body;
+import chargehand.part.Depth;
+import chargehand.part.Section;
+import chargehand.part.check.SizeCheck.Kind;
+import chargehand.part.shape.Profile;
+import chargehand.part.shape.Solid;
+import java.util.List;
+
+/** Judges the holes and keyways across a turned part. */
+final class AcrossCheck {
+    private final Findings findings;
+
+    AcrossCheck(Findings findings) {
+        this.findings = findings;
+    }
+
+    /** Judges the sizes of one feature by themselves. */
+    void judge(String path, Across across, SizeCheck sizes) {
+        switch (across) {
+            case Across.CrossHole hole -> {
+                sizes.judge(path + ".hole", hole.diameter(), Kind.HOLE);
+                sizes.judge(path + ".at", hole.at(), Kind.EITHER);
+                if (hole.depth() instanceof Depth.Blind(var depth)) {
+                    sizes.judge(path + ".depth", depth, Kind.EITHER);
+                }
+            }
+            case Across.Keyway keyway -> {
+                sizes.judge(path + ".keyway", keyway.width(), Kind.HOLE);
+                sizes.judge(path + ".depth", keyway.depth(), Kind.EITHER);
+                sizes.judge(path + ".length", keyway.length(), Kind.EITHER);
+                keyway(path, keyway);
+            }
+        }
+    }
+
+    private void keyway(String path, Across.Keyway keyway) {
+        if (keyway.from().length().isNegative()) {
+            findings.fault(path + ".at", PartFault.ACROSS_OFF_PART, "A keyway begins on the part, from end A onward.");
+        }
+        if (keyway.length().length().isLessThan(keyway.width().length())) {
+            findings.fault(
+                    path + ".length",
+                    PartFault.KEYWAY_TOO_SHORT,
+                    "A keyway is no shorter than it is wide, "
+                            + findings.say(keyway.width().length()) + ".");
+        }
+    }
+
+    /** Judges all features across a part whose outside and inside are sound. */
+    void judgeTogether(Body.Turned body, Solid solid) {
+        List<Across> all = body.across();
+        for (int i = 0; i < all.size(); i++) {
+            switch (all.get(i)) {
+                case Across.CrossHole hole -> new CrossHoleCheck(body, solid, findings).judge(Paths.across(i), hole);
+                case Across.Keyway keyway -> place(Paths.across(i), keyway, body, solid);
+            }
+            for (int j = 0; j < i; j++) {
+                overlap(Paths.across(i), all.get(i), all.get(j), solid);
+            }
+        }
+    }
+
+    private void place(String path, Across.Keyway keyway, Body.Turned body, Solid solid) {
+        Length from = keyway.from().length();
+        Length to = from.plus(keyway.length().length());
+        if (to.isMoreThan(body.length())) {
+            findings.fault(
+                    path + ".length",
+                    PartFault.ACROSS_OFF_PART,
+                    "This keyway ends " + findings.say(to.minus(body.length())) + " beyond end B.");
+        } else if (!isOnPlainSection(from, to, body)) {
+            findings.fault(
+                    path + ".at",
+                    PartFault.KEYWAY_OFF_SECTION,
+                    "A keyway lies within one round section or cone: from " + findings.say(from) + " to "
+                            + findings.say(to) + " lie others.");
+        } else {
+            bottom(
+                    path,
+                    keyway,
+                    solid.outer().least(from, to),
+                    solid.hollowAtMost().most(from, to));
+        }
+    }
+
+    private static boolean isOnPlainSection(Length from, Length to, Body.Turned body) {
+        for (int i = 0; i < body.outside().size(); i++) {
+            Length start = body.start(i);
+            Section section = body.outside().get(i);
+            boolean holds = !from.isLessThan(start) && !to.isMoreThan(start.plus(section.length()));
+            if (holds && (section instanceof Section.Round || section instanceof Section.Cone)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private void bottom(String path, Across.Keyway keyway, Length outside, Length hollow) {
+        Length left = outside.minus(keyway.depth().length()).minus(hollow);
+        if (!keyway.width().length().isLessThan(outside.times(2))) {
+            findings.fault(
+                    path + ".keyway",
+                    PartFault.ACROSS_TOO_WIDE,
+                    "This keyway is as wide as the part is here, " + findings.say(outside.times(2)) + ".");
+        } else if (!left.isPositive()) {
+            findings.fault(
+                    path + ".depth",
+                    PartFault.BREAKS_THROUGH,
+                    "This keyway reaches the bore or the axis: only " + findings.say(outside.minus(hollow))
+                            + " of wall is there to cut it in.");
+        } else if (left.isLessThan(WallCheck.LEAST_WALL)) {
+            findings.fault(
+                    path + ".depth",
+                    PartFault.WALL_TOO_THIN,
+                    "Only " + findings.say(left) + " is left below this keyway: at least "
+                            + findings.say(WallCheck.LEAST_WALL) + " is needed.");
+        }
+    }
+
+    private void overlap(String path, Across one, Across other, Solid solid) {
+        var first = Mark.of(one);
+        var second = Mark.of(other);
+        if (first.isNear(second, solid.outer())) {
+            findings.fault(
+                    path + "." + Paths.key(one),
+                    PartFault.ACROSS_OVERLAP,
+                    "This runs into '" + other.name() + "' at the surface: leave at least "
+                            + findings.say(WallCheck.LEAST_WALL) + " between them.");
+        }
+    }
+
+    /**
+     * The mark that a feature leaves on the outside, as a rectangle.
+     *
+     * @param width across the axis
+     * @param around the angle of its middle round the axis (degrees)
+     * @param onBothSides whether there is another one over against it
+     */
+    private record Mark(Length from, Length to, Length width, double around, boolean onBothSides) {
+        static Mark of(Across across) {
+            return switch (across) {
+                case Across.CrossHole hole ->
+                    new Mark(
+                            hole.at().length().minus(hole.diameter().length().half()),
+                            hole.at().length().plus(hole.diameter().length().half()),
+                            hole.diameter().length(),
+                            hole.around().degrees(),
+                            hole.depth() instanceof Depth.Through);
+                case Across.Keyway keyway ->
+                    new Mark(
+                            keyway.from().length(),
+                            keyway.from().length().plus(keyway.length().length()),
+                            keyway.width().length(),
+                            keyway.around().degrees(),
+                            false);
+            };
+        }
+
+        boolean isNear(Mark other, Profile outside) {
+            Length from = Length.most(Length.most(this.from, other.from), outside.start());
+            Length to = Length.least(Length.least(this.to, other.to), outside.end());
+            if (from.isMoreThan(to.plus(WallCheck.LEAST_WALL))) {
+                return false;
+            }
+            Length radius = outside.least(Length.least(from, to), Length.most(from, to));
+            double room = angle(width, radius) + angle(other.width, radius) + angle(WallCheck.LEAST_WALL, radius) * 2;
+            double apart = apart(around, other.around);
+            boolean opposite = (onBothSides || other.onBothSides) && 180 - apart < room;
+            return apart < room || opposite;
+        }
+
+        /** The angle (degrees) from the middle to the side of something so wide on this radius. */
+        private static double angle(Length width, Length radius) {
+            return Math.toDegrees(Math.asin(Math.min(1, width.half().mm() / radius.mm())));
+        }
+
+        /** The angle (degrees, 0 to 180) between two directions. */
+        private static double apart(double one, double other) {
+            double turned = Math.abs(one - other) % 360;
+            return Math.min(turned, 360 - turned);
+        }
+    }
+}

@@ -1,0 +1,56 @@
+package chargehand.part.check;
+
+import chargehand.part.Across;
+import chargehand.part.Bore;
+import chargehand.part.Hole;
+
+/** The keys under which the features of a part are written down. */
+final class Paths {
+    private Paths() {}
+
+    static String section(int index) {
+        return "outside[" + (index + 1) + "]";
+    }
+
+    static String bore(int index) {
+        return "inside[" + (index + 1) + "]";
+    }
+
+    static String across(int index) {
+        return "across[" + (index + 1) + "]";
+    }
+
+    static String hole(int index) {
+        return "holes[" + (index + 1) + "]";
+    }
+
+    static String tie(int index) {
+        return "ties[" + (index + 1) + "]";
+    }
+
+    static String key(Bore bore) {
+        return switch (bore) {
+            case Bore.Drilled drilled -> "drill";
+            case Bore.Bored bored -> "bore";
+            case Bore.Reamed reamed -> "ream";
+            case Bore.Counterbored counterbored -> "counterbore";
+            case Bore.Tapped tapped -> "tap";
+            case Bore.Coned coned -> "cone";
+        };
+    }
+
+    static String key(Across across) {
+        return switch (across) {
+            case Across.CrossHole hole -> "hole";
+            case Across.Keyway keyway -> "keyway";
+        };
+    }
+
+    static String key(Hole hole) {
+        return switch (hole) {
+            case Hole.Drilled drilled -> "drill";
+            case Hole.Reamed reamed -> "ream";
+            case Hole.Tapped tapped -> "tap";
+        };
+    }
+}

@@ -1,0 +1,143 @@
+package chargehand.part.check;
+
+import chargehand.measure.Angle;
+import chargehand.measure.Length;
+import chargehand.part.Edge;
+import chargehand.part.Section;
+import chargehand.part.Stretch;
+import chargehand.part.check.SizeCheck.Kind;
+import chargehand.trade.thread.ScrewThread;
+
+/** Judges one outside section by itself. */
+final class SectionCheck {
+    private static final Angle STEEPEST_CONE = Angle.degrees(80);
+    private static final int FEWEST_SIDES = 3;
+    private static final int MOST_SIDES = 12;
+
+    private final SizeCheck sizes;
+    private final Findings findings;
+
+    SectionCheck(SizeCheck sizes, Findings findings) {
+        this.sizes = sizes;
+        this.findings = findings;
+    }
+
+    void judge(String path, Section section) {
+        stretch(path, section.stretch());
+        switch (section) {
+            case Section.Round round -> sizes.judge(path + ".round", round.diameter(), Kind.SHAFT);
+            case Section.Groove groove -> sizes.judge(path + ".groove", groove.diameter(), Kind.SHAFT);
+            case Section.Cone cone -> cone(path + ".cone", cone);
+            case Section.Polygon polygon -> polygon(path, polygon);
+            case Section.Threaded threaded -> thread(path, threaded);
+        }
+    }
+
+    private void stretch(String path, Stretch stretch) {
+        sizes.judge(path + ".length", stretch.length(), Kind.EITHER);
+        edge(path + ".at-a", stretch.atA());
+        edge(path + ".at-b", stretch.atB());
+        Length edges = reach(stretch.atA()).plus(reach(stretch.atB()));
+        Length length = stretch.length().length();
+        if (edges.isMoreThan(length) && SizeCheck.isMakeable(length)) {
+            findings.fault(
+                    path,
+                    PartFault.EDGE_LONGER_THAN_SECTION,
+                    "The edges take " + findings.say(edges) + " of a section only " + findings.say(length) + " long.");
+        }
+    }
+
+    void edge(String path, Edge edge) {
+        switch (edge) {
+            case Edge.Plain() -> {}
+            case Edge.Radius(var radius) -> sizes.judge(path, radius.length());
+            case Edge.Chamfer(var length, var angle) -> {
+                sizes.judge(path, length.length());
+                if (!(angle.degrees() > 0 && angle.degrees() < 90)) {
+                    findings.fault(
+                            path,
+                            PartFault.EDGE_ANGLE,
+                            "A chamfer lies between 0° and 90° to the axis, as in chamfer 1 mm x 30°.");
+                }
+            }
+        }
+    }
+
+    /** How far along its section an edge reaches; nothing where its size is refused anyway. */
+    static Length reach(Edge edge) {
+        Length reach = switch (edge) {
+            case Edge.Plain() -> Length.ZERO;
+            case Edge.Chamfer(var length, var angle) -> length.length();
+            case Edge.Radius(var radius) -> radius.length();
+        };
+        return SizeCheck.isMakeable(reach) ? reach : Length.ZERO;
+    }
+
+    private void cone(String path, Section.Cone cone) {
+        sizes.judge(path + ".from", cone.towardsA(), Kind.SHAFT);
+        sizes.judge(path + ".to", cone.towardsB(), Kind.SHAFT);
+        Length step = cone.towardsA().length().minus(cone.towardsB().length()).abs();
+        if (step.isZero()) {
+            findings.fault(path, PartFault.CONE_IS_LEVEL, "Both ends of this cone are alike: write it as round.");
+        } else if (cone.length().isPositive()) {
+            Angle half = Angle.arctan(step.half().over(cone.length()));
+            if (half.compareTo(STEEPEST_CONE) > 0) {
+                findings.fault(
+                        path,
+                        PartFault.CONE_TOO_STEEP,
+                        "This cone stands at more than " + Math.round(STEEPEST_CONE.degrees())
+                                + "° to the axis: make it longer, or a shoulder with a chamfer.");
+            }
+        }
+    }
+
+    private void polygon(String path, Section.Polygon polygon) {
+        String key = polygonPath(path, polygon);
+        if (polygon.sides() < FEWEST_SIDES || polygon.sides() > MOST_SIDES) {
+            findings.fault(
+                    key,
+                    PartFault.SIDES_OUT_OF_RANGE,
+                    "A section has from " + FEWEST_SIDES + " to " + MOST_SIDES + " flats, not " + polygon.sides()
+                            + ".");
+            return;
+        }
+        sizes.judge(key, polygon.flats(), Kind.SHAFT);
+        Length flats = polygon.flats().length();
+        Length sharp = polygon.sharpCorners();
+        if (!polygon.corners().isMoreThan(flats)) {
+            findings.fault(
+                    key,
+                    PartFault.CORNERS_WITHIN_FLATS,
+                    "The corners, " + findings.say(polygon.corners()) + ", are no larger than the flats, "
+                            + findings.say(flats) + ": sharp corners measure " + findings.say(sharp) + ".");
+        } else if (polygon.corners().isMoreThan(sharp)) {
+            findings.fault(
+                    key,
+                    PartFault.CORNERS_BEYOND_SHARP,
+                    "The corners, " + findings.say(polygon.corners()) + ", are larger than the sharp ones of "
+                            + findings.say(flats) + " flats, " + findings.say(sharp) + ".");
+        }
+    }
+
+    private static String polygonPath(String path, Section.Polygon polygon) {
+        return path
+                + switch (polygon.sides()) {
+                    case 4 -> ".square";
+                    case 6 -> ".hexagon";
+                    default -> ".flats";
+                };
+    }
+
+    private void thread(String path, Section.Threaded threaded) {
+        ScrewThread thread = threaded.thread();
+        sizes.judge(path + ".thread", thread.major());
+        Length lead = thread.lead().length();
+        if (threaded.length().isLessThan(lead)) {
+            findings.fault(
+                    path + ".length",
+                    PartFault.THREAD_TOO_SHORT,
+                    "One turn of " + thread.designation() + " takes " + findings.say(lead)
+                            + ": the thread is no longer than that.");
+        }
+    }
+}
