@@ -1,0 +1,51 @@
+package chargehand.part.yaml;
+
+import chargehand.part.Body;
+import chargehand.part.Depth;
+import chargehand.part.Hole;
+import chargehand.part.Size;
+import chargehand.part.yaml.tree.Form;
+import java.util.List;
+import java.util.Optional;
+
+/** Reads a block with its holes. */
+final class BlockForm {
+    static final List<String> KINDS = List.of("drill", "ream", "tap");
+    private static final List<String> KEYS = List.of("drill", "ream", "tap", "name", "x", "y", "depth", "through");
+
+    private BlockForm() {}
+
+    /** Reads the block of a part, the form of the whole file. */
+    static Optional<Body> read(Form part) {
+        List<Hole> holes = part.rows("holes", BlockForm::hole);
+        return part.form("block").flatMap(form -> {
+            Size length = Values.size(form, "length");
+            Size width = Values.size(form, "width");
+            Size thickness = Values.size(form, "thickness");
+            return form.build(() -> new Body.Block(length, width, thickness, holes));
+        });
+    }
+
+    static String defaultName(int number) {
+        return "hole " + number;
+    }
+
+    private static Optional<Hole> hole(Form form, int number) {
+        return form.oneOf(KINDS, KEYS).flatMap(kind -> hole(form, number, kind));
+    }
+
+    private static Optional<Hole> hole(Form form, int number, String kind) {
+        String name = form.findText("name").orElse(defaultName(number));
+        Size x = Values.size(form, "x");
+        Size y = Values.size(form, "y");
+        Depth depth = Values.depthOrThrough(form);
+        if (kind.equals("tap")) {
+            var thread = Values.thread(form, kind);
+            return form.build(() -> new Hole.Tapped(name, x, y, depth, thread));
+        }
+        Size diameter = Values.size(form, kind);
+        return kind.equals("drill")
+                ? form.build(() -> new Hole.Drilled(name, x, y, depth, diameter))
+                : form.build(() -> new Hole.Reamed(name, x, y, depth, diameter));
+    }
+}

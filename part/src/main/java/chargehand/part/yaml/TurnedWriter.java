@@ -1,0 +1,194 @@
+package chargehand.part.yaml;
+
+import chargehand.measure.Angle;
+import chargehand.measure.LengthText;
+import chargehand.part.Across;
+import chargehand.part.Body;
+import chargehand.part.Bore;
+import chargehand.part.Depth;
+import chargehand.part.Edge;
+import chargehand.part.End;
+import chargehand.part.Section;
+import chargehand.part.Tolerance;
+import java.util.List;
+
+/** Writes the shape of a turned part. */
+final class TurnedWriter {
+    private static final Angle UP = Angle.degrees(0);
+
+    private final YamlLines lines;
+
+    TurnedWriter(YamlLines lines) {
+        this.lines = lines;
+    }
+
+    void write(Body.Turned body) {
+        lines.begin("outside");
+        for (int i = 0; i < body.outside().size(); i++) {
+            section(body.outside().get(i), SectionForm.defaultName(i + 1));
+        }
+        lines.end();
+        inside(body.inside());
+        across(body.across());
+    }
+
+    private void section(Section section, String defaultName) {
+        lines.entry();
+        switch (section) {
+            case Section.Round round -> lines.value("round", SizeText.write(round.diameter()));
+            case Section.Groove groove -> lines.value("groove", SizeText.write(groove.diameter()));
+            case Section.Threaded threaded ->
+                lines.value("thread", threaded.thread().designation());
+            case Section.Cone cone -> cone(cone);
+            case Section.Polygon polygon -> polygon(polygon);
+        }
+        PartWriter.name(lines, section.name(), defaultName);
+        lines.value("length", SizeText.write(section.stretch().length()));
+        PartWriter.edge(lines, "at-a", section.stretch().atA());
+        PartWriter.edge(lines, "at-b", section.stretch().atB());
+        if (section instanceof Section.Threaded threaded) {
+            lines.wordsIfAny("fit", threaded.fit());
+        }
+        lines.endEntry();
+    }
+
+    private void cone(Section.Cone cone) {
+        lines.begin("cone");
+        boolean sloped = !cone.taper().isEmpty();
+        boolean fromIsWorkedOut = sloped && cone.towardsA().tolerance() instanceof Tolerance.Bracketed;
+        if (!fromIsWorkedOut) {
+            lines.value("from", SizeText.write(cone.towardsA()));
+        }
+        if (!sloped || fromIsWorkedOut) {
+            lines.value("to", SizeText.write(cone.towardsB()));
+        }
+        if (sloped) {
+            lines.value(cone.taper().endsWith("°") ? "angle" : "taper", cone.taper());
+        }
+        lines.end();
+    }
+
+    private void polygon(Section.Polygon polygon) {
+        String flats = SizeText.write(polygon.flats());
+        switch (polygon.sides()) {
+            case 4 -> lines.value("square", flats);
+            case 6 -> lines.value("hexagon", flats);
+            default -> {
+                lines.begin("flats")
+                        .value("sides", Integer.toString(polygon.sides()))
+                        .value("across", flats);
+                corners(polygon);
+                lines.end();
+                return;
+            }
+        }
+        corners(polygon);
+    }
+
+    private void corners(Section.Polygon polygon) {
+        if (!polygon.corners().equals(polygon.sharpCorners())) {
+            lines.value(
+                    "corners",
+                    LengthText.exact(
+                            polygon.corners(), polygon.flats().nominal().unit()));
+        }
+    }
+
+    private void inside(List<Bore> bores) {
+        if (bores.isEmpty()) {
+            return;
+        }
+        lines.begin("inside");
+        for (int i = 0; i < bores.size(); i++) {
+            lines.entry();
+            bore(bores.get(i), BoreForm.defaultName(i + 1));
+            lines.endEntry();
+        }
+        lines.end();
+    }
+
+    private void bore(Bore bore, String defaultName) {
+        switch (bore) {
+            case Bore.Drilled drilled -> plain("drill", SizeText.write(drilled.diameter()), bore, defaultName);
+            case Bore.Tapped tapped -> {
+                plain("tap", tapped.thread().designation(), bore, defaultName);
+                lines.wordsIfAny("fit", tapped.fit());
+            }
+            case Bore.Bored bored ->
+                mouthed("bore", SizeText.write(bored.diameter()), bore, defaultName, bored.mouth());
+            case Bore.Reamed reamed ->
+                mouthed("ream", SizeText.write(reamed.diameter()), bore, defaultName, reamed.mouth());
+            case Bore.Counterbored counterbored ->
+                mouthed(
+                        "counterbore",
+                        SizeText.write(counterbored.diameter()),
+                        bore,
+                        defaultName,
+                        counterbored.mouth());
+            case Bore.Coned coned -> {
+                lines.value("cone", AngleFigures.exact(coned.angle()));
+                PartWriter.name(lines, bore.name(), defaultName);
+                from(bore);
+                lines.value("mouth", SizeText.write(coned.mouth()));
+                lines.value("to", SizeText.write(coned.to()));
+            }
+        }
+    }
+
+    private void mouthed(String key, String size, Bore bore, String defaultName, Edge mouth) {
+        plain(key, size, bore, defaultName);
+        PartWriter.edge(lines, "mouth", mouth);
+    }
+
+    private void plain(String key, String size, Bore bore, String defaultName) {
+        lines.value(key, size);
+        PartWriter.name(lines, bore.name(), defaultName);
+        from(bore);
+        PartWriter.depth(lines, bore.depth());
+    }
+
+    private void from(Bore bore) {
+        if (bore.from() == End.B || bore.depth() instanceof Depth.Blind) {
+            lines.value("from", bore.from().name());
+        }
+    }
+
+    private void across(List<Across> all) {
+        if (all.isEmpty()) {
+            return;
+        }
+        lines.begin("across");
+        for (int i = 0; i < all.size(); i++) {
+            lines.entry();
+            across(all.get(i), AcrossForm.defaultName(all.get(i), i + 1));
+            lines.endEntry();
+        }
+        lines.end();
+    }
+
+    private void across(Across across, String defaultName) {
+        switch (across) {
+            case Across.CrossHole hole -> {
+                lines.value("hole", SizeText.write(hole.diameter()));
+                PartWriter.name(lines, hole.name(), defaultName);
+                lines.value("at", SizeText.write(hole.at()));
+                PartWriter.depth(lines, hole.depth());
+                around(hole.around());
+            }
+            case Across.Keyway keyway -> {
+                lines.value("keyway", SizeText.write(keyway.width()));
+                PartWriter.name(lines, keyway.name(), defaultName);
+                lines.value("depth", SizeText.write(keyway.depth()));
+                lines.value("at", SizeText.write(keyway.from()));
+                lines.value("length", SizeText.write(keyway.length()));
+                around(keyway.around());
+            }
+        }
+    }
+
+    private void around(Angle angle) {
+        if (!angle.equals(UP)) {
+            lines.value("around", AngleFigures.exact(angle));
+        }
+    }
+}
