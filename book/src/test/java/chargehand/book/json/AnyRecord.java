@@ -16,7 +16,7 @@ import java.util.random.RandomGenerator;
 import java.util.stream.IntStream;
 
 /** Makes up values of record types, every case of a closed set as likely as another. */
-final class AnyRecord {
+public final class AnyRecord {
     private static final List<String> WORDS = List.of(
             "", "Ø .825", "turn \"true\"\n", "ünbalanced \\ 1/2", "\u2026±0.01 µm", "plain words", "\ud83d\udd29");
     private static final List<String> THREADS =
@@ -27,7 +27,7 @@ final class AnyRecord {
     private final RandomGenerator chance;
     private final Set<Class<?>> made = new HashSet<>();
 
-    AnyRecord(RandomGenerator chance) {
+    public AnyRecord(RandomGenerator chance) {
         this.chance = chance;
     }
 
@@ -36,7 +36,7 @@ final class AnyRecord {
         return made;
     }
 
-    Object of(Type type) {
+    public Object of(Type type) {
         if (type instanceof ParameterizedType generic) {
             return ofGeneric(generic);
         }
