@@ -65,13 +65,14 @@ mark_build_begun() {
 # Copies what Maven packaged into a folder of its own, makes it the current build, and sets `build`.
 keep_build() {
     packaged=$root/app/target
-    build=$(cat "$packaged/app.jar" "$packaged"/lib/*.jar | cksum)
+    timing=$root/timing/target/timing.jar
+    build=$(cat "$packaged/app.jar" "$packaged"/lib/*.jar "$timing" | cksum)
     build=$(echo ${build:?})
     build=${build%% *}-${build##* }
     if [ ! -r "$root/build/run/$build/app.jar" ]; then
         rm -rf "$root/build/run/$build" "$root/build/run/$build.part"
         mkdir "$root/build/run/$build.part"
-        cp -R "$packaged/lib" "$packaged/app.jar" "$root/build/run/$build.part/"
+        cp -R "$packaged/lib" "$packaged/app.jar" "$timing" "$root/build/run/$build.part/"
         mv "$root/build/run/$build.part" "$root/build/run/$build"
     fi
     touch "$root/build/run/$build"
@@ -99,4 +100,18 @@ use_build() {
         keep_build
     fi
     unlock_builds
+}
+
+# How the JVM is run: quick to start and small. One list, so that a class archive fits every run that uses it.
+jvm_settings="-XX:+UseSerialGC -XX:TieredStopAtLevel=1 -Djava.awt.headless=true"
+
+# Sets `archive` to the class archive of the build in use for the JDK in use, rehearsing to make it where there is none. Its
+# name holds both, since the archive of another build or JDK is refused by the JVM.
+use_archive() {
+    read_jdk_version "$JAVA_HOME"
+    archive=$root/build/run/$build/classes-$jdk_version_text.jsa
+    [ -r "$archive" ] && return 0
+    "$JAVA_HOME/bin/java" $jvm_settings -Xlog:disable -XX:ArchiveClassesAtExit="$archive.$$" \
+        -cp "$root/build/run/$build/app.jar" chargehand.app.Rehearsal </dev/null >/dev/null 2>&1 &&
+        mv "$archive.$$" "$archive" || rm -f "$archive.$$"
 }

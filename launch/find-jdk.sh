@@ -10,13 +10,16 @@ $HOME/.sdkman/candidates/java/* $HOME/.jdks/* $HOME/.asdf/installs/java/* $HOME/
 /Library/Java/JavaVirtualMachines/*/Contents/Home $HOME/Library/Java/JavaVirtualMachines/*/Contents/Home
 /opt/homebrew/opt/openjdk*/libexec/openjdk.jdk/Contents/Home /usr/local/opt/openjdk*/libexec/openjdk.jdk/Contents/Home"
 
-# Sets jdk_version to the feature number of the JDK at $1; 0 if that is no JDK (no compiler, no version to be read).
+# Sets jdk_version to the feature number of the JDK at $1 and jdk_version_text to the whole; 0 and nothing if that is no JDK
+# (no compiler, no version to be read).
 read_jdk_version() {
     jdk_version=0
+    jdk_version_text=
     [ -x "$1/bin/javac" ] && [ -x "$1/bin/java" ] && [ -r "$1/release" ] || return 0
     while IFS='=' read -r key value; do
         [ "$key" = JAVA_VERSION ] || continue
         value=${value#\"}
+        jdk_version_text=${value%\"}
         value=${value%%[!0-9]*}
         jdk_version=${value:-0}
         return 0

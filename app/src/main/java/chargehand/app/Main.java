@@ -1,6 +1,7 @@
 package chargehand.app;
 
 import chargehand.cli.Commands;
+import chargehand.cli.Ended;
 import chargehand.cli.Terminal;
 import java.util.Optional;
 
@@ -10,7 +11,10 @@ public final class Main {
 
     /** Runs one command line and ends the process with what it hands back. */
     public static void main(String... args) {
-        System.exit(Commands.of(Terminal.ofProcess(), version()).run(args));
+        int ended = Commands.of(Terminal.ofProcess(), version()).run(args);
+        if (ended != Ended.ANSWERED) {
+            System.exit(ended); // not called without need: it loads the JDK's logging
+        }
     }
 
     private static String version() {

@@ -21,6 +21,5 @@ final class AppArchitectureTest {
             "java.nio..",
             "java.time..",
             "java.util.concurrent..",
-            "picocli..",
             "org.slf4j..");
 }

@@ -25,6 +25,5 @@ final class CliArchitectureTest {
             "java.io",
             "java.nio..",
             "java.util.concurrent",
-            "picocli..",
             "com.fasterxml.jackson..");
 }

@@ -5,7 +5,7 @@ import java.util.Locale;
 /**
  * The sixty-fourth of an inch nearest to a length, and how far off it is.
  *
- * @param sixtyFourths how many 64ths, negative for a negative length; no whole number of nanometres lies half-way
+ * @param sixtyFourths how many 64ths, negative for a negative length; the larger in size of two equally near
  * @param off the length less the fraction: positive when the length is larger than the fraction says
  */
 public record Nearest64(long sixtyFourths, Length off) {

@@ -73,17 +73,12 @@ class NotationReadTest {
             pressure rate | 1 psi/thou       | 2.714471
             spring rate   | 3.5 N/mm         | 3.5
             spring rate   | 3.5 kN/m         | 3.5
-            pressure rate | 1 MPa/mm         | 10
-            pressure rate | 1000 psi/in      | 2.714471
-            spring rate   | 500 N/m          | 0.5
-            spring rate   | 1 kgf/mm         | 9.80665
             spring rate   | 20 lb/in         | 3.502537
             speed         | 25 m/min         | 25
             speed         | 25 m per min     | 25
             speed         | 25 metres per minute | 25
             speed         | 100 fpm          | 30.48
             speed         | 0.5 m/s          | 30
-            speed         | 2 ft/s           | 36.576
             spindle speed | 320              | 320
             spindle speed | 320 rpm          | 320
             spindle speed | 320 rev/min      | 320
@@ -115,10 +110,6 @@ class NotationReadTest {
             area          | 120 mm2          | 120
             area          | 2 sq in          | 1290.32
             area          | 3 cm²            | 300
-            area          | 2 m²             | 2000000
-            area          | 2 sq ft          | 185806.08
-            volume        | 2 m³             | 2000000000
-            volume        | 2 ft³            | 56633693.184
             volume        | 20 cc            | 20000
             volume        | 1.5 litres       | 1500000
             volume        | 2 cu in          | 32774.128
@@ -140,8 +131,6 @@ class NotationReadTest {
             taper         | .602 per foot    | 0.050166666667
             count         | 24               | 24
             count         | 24 off           | 24
-            count         | 0                | 0
-            count         | 10000            | 10000
             count         | 24.0             | 24
             """)
     void read_notation_isTheQuantity(String quantity, String text, double expected) {
