@@ -6,11 +6,12 @@ package chargehand.measure;
  * @param squareMm the area (mm²), finite
  */
 public record Area(double squareMm) implements Comparable<Area> {
+    /** 25.4 mm squared, exactly. */
+    private static final double MM2_PER_IN2 = 645.16;
+
     public Area {
         Finite.number("area", squareMm);
     }
-
-    private static final double MM2_PER_IN2 = 645.16;
 
     public static Area squareMm(double squareMm) {
         return new Area(squareMm);

@@ -6,11 +6,12 @@ package chargehand.measure;
  * @param newtons the force (N), finite
  */
 public record Force(double newtons) implements Comparable<Force> {
+    /** 0.45359237 kg under the standard gravity of 9.80665 m/s², exactly. */
+    static final double NEWTONS_PER_POUND = 4.4482216152605;
+
     public Force {
         Finite.number("force", newtons);
     }
-
-    private static final double NEWTONS_PER_POUND = 4.4482216152605;
 
     public static Force newtons(double newtons) {
         return new Force(newtons);

@@ -6,11 +6,12 @@ package chargehand.measure;
  * @param kilograms the mass (kg), finite
  */
 public record Mass(double kilograms) implements Comparable<Mass> {
+    /** The pound of the 1959 yard and pound agreement, exactly. */
+    private static final double KG_PER_POUND = 0.45359237;
+
     public Mass {
         Finite.number("mass", kilograms);
     }
-
-    private static final double KG_PER_POUND = 0.45359237;
 
     public static Mass kilograms(double kilograms) {
         return new Mass(kilograms);

@@ -6,11 +6,12 @@ package chargehand.measure;
  * @param watts the power (W), finite
  */
 public record Power(double watts) implements Comparable<Power> {
+    /** 550 foot pounds-force in a second. */
+    private static final double WATTS_PER_HORSEPOWER = 550 * 0.3048 * Force.NEWTONS_PER_POUND;
+
     public Power {
         Finite.number("power", watts);
     }
-
-    private static final double WATTS_PER_HORSEPOWER = 745.6998715822702;
 
     public static Power watts(double watts) {
         return new Power(watts);

@@ -6,12 +6,14 @@ package chargehand.measure;
  * @param megapascals the pressure (MPa, which is N/mm²), finite
  */
 public record Pressure(double megapascals) implements Comparable<Pressure> {
+    /** A pound-force on a square inch of 645.16 mm². */
+    static final double MPA_PER_PSI = Force.NEWTONS_PER_POUND / 645.16;
+
+    private static final double MPA_PER_BAR = 0.1;
+
     public Pressure {
         Finite.number("pressure", megapascals);
     }
-
-    private static final double MPA_PER_PSI = 0.006894757293168361;
-    private static final double MPA_PER_BAR = 0.1;
 
     public static Pressure megapascals(double megapascals) {
         return new Pressure(megapascals);

@@ -6,12 +6,14 @@ package chargehand.measure;
  * @param barPerMm the rate (bar/mm), finite
  */
 public record PressureRate(double barPerMm) implements Comparable<PressureRate> {
+    /** The psi of {@link Pressure} in a bar of 0.1 MPa. */
+    private static final double PSI_PER_BAR = 0.1 / Pressure.MPA_PER_PSI;
+
+    private static final double THOU_PER_MM = 1000 / 25.4;
+
     public PressureRate {
         Finite.number("pressure per thickness", barPerMm);
     }
-
-    private static final double PSI_PER_BAR = 14.503773773020923;
-    private static final double THOU_PER_MM = 1000 / 25.4;
 
     public static PressureRate barPerMm(double barPerMm) {
         return new PressureRate(barPerMm);

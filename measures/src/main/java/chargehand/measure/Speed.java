@@ -6,11 +6,12 @@ package chargehand.measure;
  * @param metresPerMinute the speed (m/min), finite
  */
 public record Speed(double metresPerMinute) implements Comparable<Speed> {
+    /** The foot of the 1959 yard and pound agreement, exactly. */
+    private static final double METRES_PER_FOOT = 0.3048;
+
     public Speed {
         Finite.number("speed", metresPerMinute);
     }
-
-    private static final double METRES_PER_FOOT = 0.3048;
 
     public static Speed metresPerMinute(double metresPerMinute) {
         return new Speed(metresPerMinute);

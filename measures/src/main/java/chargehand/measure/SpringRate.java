@@ -6,11 +6,12 @@ package chargehand.measure;
  * @param newtonsPerMm the rate (N/mm), finite
  */
 public record SpringRate(double newtonsPerMm) implements Comparable<SpringRate> {
+    /** A pound-force to an inch of 25.4 mm. */
+    private static final double PER_POUND_PER_INCH = Force.NEWTONS_PER_POUND / 25.4;
+
     public SpringRate {
         Finite.number("spring rate", newtonsPerMm);
     }
-
-    private static final double PER_POUND_PER_INCH = 4.4482216152605 / 25.4;
 
     public static SpringRate newtonsPerMm(double newtonsPerMm) {
         return new SpringRate(newtonsPerMm);

@@ -6,11 +6,12 @@ package chargehand.measure;
  * @param newtonMetres the moment (N·m), finite
  */
 public record Torque(double newtonMetres) implements Comparable<Torque> {
+    /** A pound-force at a foot of 0.3048 m. */
+    private static final double NM_PER_POUND_FOOT = Force.NEWTONS_PER_POUND * 0.3048;
+
     public Torque {
         Finite.number("torque", newtonMetres);
     }
-
-    private static final double NM_PER_POUND_FOOT = 4.4482216152605 * 0.3048;
 
     public static Torque newtonMetres(double newtonMetres) {
         return new Torque(newtonMetres);

@@ -6,11 +6,12 @@ package chargehand.measure;
  * @param cubicMm the volume (mm³), finite
  */
 public record Volume(double cubicMm) implements Comparable<Volume> {
+    /** 25.4 mm cubed, exactly. */
+    private static final double MM3_PER_IN3 = 16387.064;
+
     public Volume {
         Finite.number("volume", cubicMm);
     }
-
-    private static final double MM3_PER_IN3 = 16387.064;
 
     public static Volume cubicMm(double cubicMm) {
         return new Volume(cubicMm);

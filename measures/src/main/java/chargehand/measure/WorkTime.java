@@ -6,12 +6,12 @@ package chargehand.measure;
  * @param seconds the time (s), finite
  */
 public record WorkTime(double seconds) implements Comparable<WorkTime> {
+    /** No time at all. */
+    public static final WorkTime ZERO = new WorkTime(0);
+
     public WorkTime {
         Finite.number("time", seconds);
     }
-
-    /** No time at all. */
-    public static final WorkTime ZERO = new WorkTime(0);
 
     public static WorkTime seconds(double seconds) {
         return new WorkTime(seconds);
