@@ -1,13 +1,11 @@
 package chargehand.book.method;
 
-import chargehand.book.part.IssueLetter;
-
 /**
  * What a method was worked out from.
  *
- * @param letter the issue of the drawing
+ * @param issue the issue of the drawing, as written on it
  * @param version the saving of the drawing
  * @param count how many pieces
  * @param edition the edition of the kit and rack
  */
-public record Basis(IssueLetter letter, int version, int count, int edition) {}
+public record Basis(String issue, int version, int count, int edition) {}

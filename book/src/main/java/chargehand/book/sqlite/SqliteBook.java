@@ -1,11 +1,14 @@
 package chargehand.book.sqlite;
 
+import chargehand.book.care.Storage;
 import chargehand.book.store.Book;
 import chargehand.book.store.BookUnusable;
 import chargehand.book.store.Ledger;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.util.List;
 import java.util.concurrent.locks.Lock;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Function;
@@ -14,7 +17,7 @@ import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.JdbiException;
 
 /** A book in one SQLite file. */
-public final class SqliteBook implements Book {
+public final class SqliteBook implements Book, Storage {
     private final Path file;
     private final Handle writer;
     private final Lock writing = new ReentrantLock(true);
@@ -51,8 +54,27 @@ public final class SqliteBook implements Book {
         }
     }
 
+    @Override
     public Path file() {
         return file;
+    }
+
+    @Override
+    public void copyTo(Path copy) {
+        try {
+            Copying.copy(file, copy);
+        } catch (SQLException | IOException broken) {
+            throw new BookUnusable("The book " + file + " cannot be copied to " + copy + ": " + broken, broken);
+        }
+    }
+
+    @Override
+    public List<String> faults() {
+        try {
+            return Wholeness.faults(file);
+        } catch (SQLException broken) {
+            throw unusable(file, broken);
+        }
     }
 
     @Override

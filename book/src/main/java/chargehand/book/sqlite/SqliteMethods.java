@@ -5,7 +5,6 @@ import chargehand.book.json.RecordJson;
 import chargehand.book.method.Basis;
 import chargehand.book.method.Finding;
 import chargehand.book.method.MethodRecord;
-import chargehand.book.part.IssueLetter;
 import chargehand.book.store.MethodRecords;
 import java.sql.ResultSet;
 import java.sql.SQLException;
@@ -21,14 +20,14 @@ record SqliteMethods(Handle handle) implements MethodRecords {
     @Override
     public void add(MethodRecord planned) {
         String insert = """
-                insert into method (job, number, letter, version, count, edition, found, finding, who, at)
-                values (:job, :number, :letter, :version, :count, :edition, :found, :finding, :who, :at)
+                insert into method (job, number, issue, version, count, edition, found, finding, who, at)
+                values (:job, :number, :issue, :version, :count, :edition, :found, :finding, :who, :at)
                 """;
         Basis basis = planned.basis();
         Columns.sign(handle.createUpdate(insert), planned.by())
                 .bind("job", planned.job().number())
                 .bind("number", planned.number())
-                .bind("letter", basis.letter().letter())
+                .bind("issue", basis.issue())
                 .bind("version", basis.version())
                 .bind("count", basis.count())
                 .bind("edition", basis.edition())
@@ -54,11 +53,8 @@ record SqliteMethods(Handle handle) implements MethodRecords {
     }
 
     private static MethodRecord planned(ResultSet row, StatementContext context) throws SQLException {
-        Basis basis = new Basis(
-                new IssueLetter(row.getString("letter")),
-                row.getInt("version"),
-                row.getInt("count"),
-                row.getInt("edition"));
+        Basis basis =
+                new Basis(row.getString("issue"), row.getInt("version"), row.getInt("count"), row.getInt("edition"));
         return new MethodRecord(
                 Columns.job(row, "job"),
                 row.getInt("number"),

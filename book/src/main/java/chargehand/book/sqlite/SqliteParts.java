@@ -1,9 +1,8 @@
 package chargehand.book.sqlite;
 
 import chargehand.book.job.JobNumber;
-import chargehand.book.part.IssueLetter;
+import chargehand.book.part.Face;
 import chargehand.book.part.PartIssue;
-import chargehand.book.part.PartIssue.Face;
 import chargehand.book.store.PartIssues;
 import java.sql.ResultSet;
 import java.sql.SQLException;
@@ -17,17 +16,17 @@ record SqliteParts(Handle handle) implements PartIssues {
     @Override
     public void add(PartIssue issue) {
         String insert = """
-                insert into part (job, version, letter, text, drawn, title, drawing, material, who, at)
-                values (:job, :version, :letter, :text, :drawn, :title, :drawing, :material, :who, :at)
+                insert into part (job, version, text, drawn, title, drawing, issue, material, who, at)
+                values (:job, :version, :text, :drawn, :title, :drawing, :issue, :material, :who, :at)
                 """;
         Columns.sign(handle.createUpdate(insert), issue.by())
                 .bind("job", issue.job().number())
                 .bind("version", issue.version())
-                .bind("letter", issue.letter().letter())
                 .bind("text", issue.text())
                 .bind("drawn", issue.face().drawn())
                 .bind("title", issue.face().title())
                 .bind("drawing", issue.face().drawing())
+                .bind("issue", issue.face().issue())
                 .bind("material", issue.face().material())
                 .execute();
     }
@@ -50,13 +49,12 @@ record SqliteParts(Handle handle) implements PartIssues {
 
     private static PartIssue issue(ResultSet row, StatementContext context) throws SQLException {
         Face face = new Face(
-                row.getBoolean("drawn"), row.getString("title"), row.getString("drawing"), row.getString("material"));
+                row.getBoolean("drawn"),
+                row.getString("title"),
+                row.getString("drawing"),
+                row.getString("issue"),
+                row.getString("material"));
         return new PartIssue(
-                Columns.job(row, "job"),
-                row.getInt("version"),
-                new IssueLetter(row.getString("letter")),
-                row.getString("text"),
-                face,
-                Columns.by(row));
+                Columns.job(row, "job"), row.getInt("version"), row.getString("text"), face, Columns.by(row));
     }
 }

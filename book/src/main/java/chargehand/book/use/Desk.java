@@ -1,7 +1,6 @@
 package chargehand.book.use;
 
 import chargehand.book.method.MethodPlanner;
-import chargehand.book.part.PartReader;
 import chargehand.book.store.Book;
 import java.time.Clock;
 
@@ -23,18 +22,17 @@ public record Desk(
      * The desk at a book.
      *
      * @param book where everything is kept
-     * @param reader reads drawings
      * @param planner works methods out
      * @param clock tells the day and the time, in the shop's own zone
      */
-    public static Desk at(Book book, PartReader reader, MethodPlanner planner, Clock clock) {
+    public static Desk at(Book book, MethodPlanner planner, Clock clock) {
         return new Desk(
-                new JobBook(book, reader),
+                new JobBook(book),
                 new TakeRequest(book, clock),
                 new AmendRequest(book, clock),
                 new MoveJob(book, clock),
-                new DrawPart(book, reader, clock),
-                new PlanMethod(book, reader, planner, clock),
+                new DrawPart(book, clock),
+                new PlanMethod(book, planner, clock),
                 new TickOperation(book, clock),
                 new NoteReading(book, clock),
                 new PassHold(book, clock),

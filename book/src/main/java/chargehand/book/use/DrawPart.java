@@ -9,32 +9,36 @@ import chargehand.book.job.Job;
 import chargehand.book.job.JobNumber;
 import chargehand.book.job.Stage;
 import chargehand.book.job.Standing;
+import chargehand.book.method.MethodRecord;
 import chargehand.book.part.DrawnPart;
-import chargehand.book.part.IssueLetter;
+import chargehand.book.part.Face;
 import chargehand.book.part.PartIssue;
-import chargehand.book.part.PartReader;
-import chargehand.book.part.PartReading;
+import chargehand.book.progress.ProgressEntry;
 import chargehand.book.store.Book;
 import chargehand.book.store.Ledger;
+import chargehand.part.yaml.PartFile;
+import chargehand.part.yaml.PartReading;
+import chargehand.part.yaml.tree.YamlTree;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
  * Saves the drawing of a job's part as it is written. A draft with faults is saved like any other, so that nothing typed is
- * lost. Once work has begun, a changed drawing is a new issue. A job whose drawing changes goes back to being drawn.
+ * lost. Once work has begun to an issue, a changed drawing is another issue. A job whose drawing changes goes back to being
+ * drawn.
  */
 public final class DrawPart {
-    private static final Wording TEXT = new Wording("text", "The drawing", PartIssue.LONGEST);
+    private static final Wording TEXT = new Wording("text", "The drawing", YamlTree.MOST_CHARACTERS);
 
     private final Book book;
-    private final PartReader reader;
     private final Clock clock;
 
-    public DrawPart(Book book, PartReader reader, Clock clock) {
+    public DrawPart(Book book, Clock clock) {
         this.book = book;
-        this.reader = reader;
         this.clock = clock;
     }
 
@@ -50,8 +54,7 @@ public final class DrawPart {
         if (!objections.isEmpty()) {
             return Entered.refused(objections);
         }
-        PartReading reading = reader.read(text);
-        Draft draft = new Draft(text, reading, basedOn, Signed.now(who, clock));
+        Draft draft = new Draft(text, PartFile.read(text), basedOn, Signed.now(who, clock));
         return book.change(ledger -> ledger.jobs()
                 .find(number)
                 .map(job -> save(ledger, job, draft))
@@ -60,46 +63,55 @@ public final class DrawPart {
 
     private record Draft(String text, PartReading reading, int basedOn, Signed by) {}
 
-    private Changed<DrawnPart> save(Ledger ledger, Job job, Draft draft) {
+    private static Changed<DrawnPart> save(Ledger ledger, Job job, Draft draft) {
         Optional<PartIssue> latest = ledger.parts().latest(job.number());
         if (latest.filter(issue -> issue.text().equals(draft.text())).isPresent()) {
             return Entered.done(new DrawnPart(latest.get(), draft.reading()));
         }
+        int version = latest.map(PartIssue::version).orElse(0);
+        if (draft.basedOn() != version) {
+            return latest.<Changed<DrawnPart>>map(issue -> new Changed.Overtaken<>(DrawnPart.of(issue)))
+                    .orElseGet(() -> Entered.refused("basedOn", "Job " + job.number() + " has no drawing yet."));
+        }
+        return objection(ledger, job, draft)
+                .map(objection -> Entered.<DrawnPart>refused(List.of(objection)))
+                .orElseGet(() -> Entered.done(add(ledger, job, draft)));
+    }
+
+    private static Optional<Objection> objection(Ledger ledger, Job job, Draft draft) {
         if (!job.standing().work().isBeforeProving()) {
-            return Entered.refused(
+            return Optional.of(new Objection(
                     "job",
                     "Job " + job.number() + " is " + job.stage().word()
-                            + "; its drawing is kept as it was made to. Take a new request for a changed part.");
+                            + "; its drawing is kept as it was made to. Take a new request for a changed part."));
         }
-        int version = latest.map(PartIssue::version).orElse(0);
-        return draft.basedOn() == version
-                ? Entered.done(add(ledger, job, latest, draft))
-                : latest.<Changed<DrawnPart>>map(issue -> new Changed.Overtaken<>(read(issue)))
-                        .orElseGet(() -> Entered.refused("basedOn", "Job " + job.number() + " has no drawing yet."));
+        Face face = Face.of(draft.reading());
+        return face.drawn() && issuesBegun(ledger, job).contains(face.issue())
+                ? Optional.of(new Objection(
+                        "issue",
+                        "Work has begun to issue " + face.issue() + " of this drawing; give the changed one another."))
+                : Optional.empty();
     }
 
-    private DrawnPart read(PartIssue issue) {
-        return new DrawnPart(issue, reader.read(issue.text()));
+    /** The issues to which something was already made. */
+    private static Set<String> issuesBegun(Ledger ledger, Job job) {
+        Set<Integer> methods = ledger.progress().list(job.number()).stream()
+                .map(ProgressEntry::method)
+                .collect(Collectors.toSet());
+        return ledger.methods().list(job.number()).stream()
+                .filter(planned -> methods.contains(planned.number()))
+                .map(MethodRecord::basis)
+                .map(basis -> basis.issue())
+                .collect(Collectors.toSet());
     }
 
-    private static DrawnPart add(Ledger ledger, Job job, Optional<PartIssue> latest, Draft draft) {
-        PartIssue issue = new PartIssue(
-                job.number(),
-                draft.basedOn() + 1,
-                letter(job, latest),
-                draft.text(),
-                draft.reading().face(),
-                draft.by());
+    private static DrawnPart add(Ledger ledger, Job job, Draft draft) {
+        PartIssue issue =
+                new PartIssue(job.number(), draft.basedOn() + 1, draft.text(), Face.of(draft.reading()), draft.by());
         ledger.parts().add(issue);
         if (job.standing() instanceof Standing.At && job.stage() != Stage.BEING_DRAWN) {
             Entering.follow(ledger, job, Stage.BEING_DRAWN, "drawing saved", draft.by());
         }
         return new DrawnPart(issue, draft.reading());
-    }
-
-    private static IssueLetter letter(Job job, Optional<PartIssue> latest) {
-        boolean begun = job.standing().work() == Stage.IN_HAND;
-        return latest.map(issue -> begun ? issue.letter().next() : issue.letter())
-                .orElse(IssueLetter.FIRST);
     }
 }

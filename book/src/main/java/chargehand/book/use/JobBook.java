@@ -8,7 +8,6 @@ import chargehand.book.job.Stage;
 import chargehand.book.method.MethodRecord;
 import chargehand.book.part.DrawnPart;
 import chargehand.book.part.PartIssue;
-import chargehand.book.part.PartReader;
 import chargehand.book.progress.ProgressEntry;
 import chargehand.book.store.Book;
 import chargehand.book.store.Ledger;
@@ -19,11 +18,9 @@ import java.util.Optional;
 /** Reads the job book. */
 public final class JobBook {
     private final Book book;
-    private final PartReader reader;
 
-    public JobBook(Book book, PartReader reader) {
+    public JobBook(Book book) {
         this.book = book;
-        this.reader = reader;
     }
 
     public JobPage list(JobQuery query) {
@@ -50,7 +47,7 @@ public final class JobBook {
         return book.read(ledger -> ledger.methods().list(number));
     }
 
-    private JobFile file(Ledger ledger, Job job) {
+    private static JobFile file(Ledger ledger, Job job) {
         Optional<MethodRecord> planned = ledger.methods().latest(job.number());
         int method = planned.map(MethodRecord::number).orElse(0);
         List<ProgressEntry> entries = ledger.progress().list(job.number()).stream()
@@ -58,14 +55,10 @@ public final class JobBook {
                 .toList();
         return new JobFile(
                 job,
-                ledger.parts().latest(job.number()).map(this::read),
+                ledger.parts().latest(job.number()).map(DrawnPart::of),
                 planned,
                 ledger.jobs().moves(job.number()),
                 entries,
                 ledger.shop().texts().edition());
-    }
-
-    private DrawnPart read(PartIssue issue) {
-        return new DrawnPart(issue, reader.read(issue.text()));
     }
 }

@@ -5,7 +5,6 @@ import chargehand.book.job.Move;
 import chargehand.book.method.Basis;
 import chargehand.book.method.MethodRecord;
 import chargehand.book.part.DrawnPart;
-import chargehand.book.part.PartReading;
 import chargehand.book.progress.Progress;
 import chargehand.book.progress.ProgressEntry;
 import java.util.EnumSet;
@@ -35,45 +34,40 @@ public record JobFile(
         entries = List.copyOf(entries);
     }
 
-    /** Why a method is no longer what would be found now. */
-    public enum Changed {
+    /** What a planning may lag behind. */
+    public enum Lag {
         DRAWING,
         COUNT,
         KIT
     }
 
     /** What has changed since the latest planning; nothing when there is none. */
-    public Set<Changed> changed() {
-        var changed = EnumSet.noneOf(Changed.class);
-        planned.map(MethodRecord::basis).ifPresent(basis -> changed.addAll(changedSince(basis)));
-        return changed;
+    public Set<Lag> lags() {
+        return planned.map(MethodRecord::basis).map(this::lagsBehind).orElse(Set.of());
     }
 
-    private Set<Changed> changedSince(Basis basis) {
-        var changed = EnumSet.noneOf(Changed.class);
+    private Set<Lag> lagsBehind(Basis basis) {
+        var lags = EnumSet.noneOf(Lag.class);
         if (part.filter(drawn -> drawn.issue().version() == basis.version()).isEmpty()) {
-            changed.add(Changed.DRAWING);
+            lags.add(Lag.DRAWING);
         }
         if (job.request().count() != basis.count()) {
-            changed.add(Changed.COUNT);
+            lags.add(Lag.COUNT);
         }
         if (edition != basis.edition()) {
-            changed.add(Changed.KIT);
+            lags.add(Lag.KIT);
         }
-        return changed;
+        return lags;
     }
 
     /** Whether the latest planning is right for the drawing and the count; the kit may have changed. */
     public boolean isPlannedAsDrawn() {
-        return planned.isPresent()
-                && !changed().contains(Changed.DRAWING)
-                && !changed().contains(Changed.COUNT);
+        return planned.isPresent() && !lags().contains(Lag.DRAWING) && !lags().contains(Lag.COUNT);
     }
 
     /** Whether the latest drawing is without fault. */
     public boolean isDrawn() {
-        return part.filter(drawn -> drawn.reading() instanceof PartReading.Drawn)
-                .isPresent();
+        return part.flatMap(DrawnPart::part).isPresent();
     }
 
     /** How far the making has come; empty before there is a method. */

@@ -13,12 +13,13 @@ import chargehand.book.method.MethodPlanner;
 import chargehand.book.method.MethodRecord;
 import chargehand.book.method.PlannerReply;
 import chargehand.book.part.PartIssue;
-import chargehand.book.part.PartReader;
-import chargehand.book.part.PartReading;
 import chargehand.book.shop.ShopTexts;
 import chargehand.book.store.Book;
 import chargehand.book.store.Ledger;
 import chargehand.part.Part;
+import chargehand.part.yaml.PartFile;
+import chargehand.part.yaml.PartReading;
+import chargehand.part.yaml.tree.Fault;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
@@ -30,13 +31,11 @@ import java.util.Optional;
  */
 public final class PlanMethod {
     private final Book book;
-    private final PartReader reader;
     private final MethodPlanner planner;
     private final Clock clock;
 
-    public PlanMethod(Book book, PartReader reader, MethodPlanner planner, Clock clock) {
+    public PlanMethod(Book book, MethodPlanner planner, Clock clock) {
         this.book = book;
-        this.reader = reader;
         this.planner = planner;
         this.clock = clock;
     }
@@ -57,12 +56,12 @@ public final class PlanMethod {
     /** What the planner is asked, as it stood when it was read. */
     private record Question(Part part, Basis basis, ShopTexts texts) {}
 
-    private Entered<Question> question(Ledger ledger, JobNumber number) {
+    private static Entered<Question> question(Ledger ledger, JobNumber number) {
         Optional<Job> job = ledger.jobs().find(number);
         return job.isEmpty() ? Entering.noJob(number) : question(ledger, job.get());
     }
 
-    private Entered<Question> question(Ledger ledger, Job job) {
+    private static Entered<Question> question(Ledger ledger, Job job) {
         Optional<PartIssue> issue = ledger.parts().latest(job.number());
         if (issue.isEmpty()) {
             return Entered.refused("part", "Job " + job.number() + " has no drawing yet; draw the part first.");
@@ -70,16 +69,24 @@ public final class PlanMethod {
         ShopTexts texts = ledger.shop().texts();
         Basis basis = basis(job, issue.get(), texts);
         Optional<Objection> begun = begun(ledger, job, basis);
-        return begun.isPresent()
-                ? Entered.refused(List.of(begun.get()))
-                : switch (reader.read(issue.get().text())) {
-                    case PartReading.Drawn(Part part) -> Entered.done(new Question(part, basis, texts));
-                    case PartReading.Faulty faulty -> Entered.refused(faulty.objections());
-                };
+        if (begun.isPresent()) {
+            return Entered.refused(List.of(begun.get()));
+        }
+        return switch (PartFile.read(issue.get().text())) {
+            case PartReading.Read read -> Entered.done(new Question(read.part(), basis, texts));
+            case PartReading.Faulty faulty -> Entered.refused("part", faults(faulty.faults()));
+        };
+    }
+
+    private static String faults(List<Fault> faults) {
+        Fault first = faults.getFirst();
+        String number = faults.size() == 1 ? "a fault" : faults.size() + " faults, the first";
+        return "The drawing has " + number + " in line " + first.line()
+                + ", to be mended before a method is looked for: " + first.say();
     }
 
     private static Basis basis(Job job, PartIssue issue, ShopTexts texts) {
-        return new Basis(issue.letter(), issue.version(), job.request().count(), texts.edition());
+        return new Basis(issue.face().issue(), issue.version(), job.request().count(), texts.edition());
     }
 
     /** A method that is being worked to is not pulled from under the hands of who works to it. */

@@ -53,11 +53,11 @@ create table move (
 create table part (
   job integer not null references job (number),
   version integer not null,
-  letter text not null,
   text text not null,
   drawn integer not null check (drawn in (0, 1)),
   title text not null,
   drawing text not null,
+  issue text not null,
   material text not null,
   who text not null,
   at text not null,
@@ -67,7 +67,7 @@ create table part (
 create table method (
   job integer not null references job (number),
   number integer not null,
-  letter text not null,
+  issue text not null,
   version integer not null,
   count integer not null,
   edition integer not null,

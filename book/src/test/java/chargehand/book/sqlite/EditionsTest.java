@@ -46,8 +46,8 @@ final class EditionsTest {
         run(old, """
                 insert into job values (214, 'north sluice', 'spindle bent', 'sluice keeper', 1, null, '2026-03-02',
                   'being drawn', null, null, 1);
-                insert into part values (214, 1, 'A', 'first', 1, 'Pin', '', 'steel', 'lead hand', '2026-03-02T08:00:00Z');
-                insert into part values (214, 2, 'A', 'then', 1, 'Spindle', '', 'bronze', 'lead hand', '2026-03-02T09:00:00Z');
+                insert into part values (214, 1, 'first', 1, 'Pin', '', 'A', 'steel', 'lead hand', '2026-03-02T08:00:00Z');
+                insert into part values (214, 2, 'then', 1, 'Spindle', '', 'A', 'bronze', 'lead hand', '2026-03-02T09:00:00Z');
                 """);
         try (SqliteBook book = SqliteBook.open(old)) {
             assertThat(found(book, "keeper spindle bronze")).containsExactly(new JobNumber(214));

@@ -12,7 +12,7 @@ import chargehand.book.job.Request;
 import chargehand.book.job.Stage;
 import chargehand.book.job.Standing;
 import chargehand.book.memory.MemoryBook;
-import chargehand.book.part.IssueLetter;
+import chargehand.book.part.Face;
 import chargehand.book.part.PartIssue;
 import chargehand.book.sqlite.SqliteBook;
 import java.nio.file.Path;
@@ -96,9 +96,9 @@ final class TwinStoresTest {
     }
 
     private PartIssue drawing(Job job) {
-        var face = new PartIssue.Face(true, words(2), words(1), words(1));
+        var face = new Face(true, words(2), words(1), "A", words(1));
         Signed by = new Signed("lead hand", Instant.EPOCH);
-        return new PartIssue(job.number(), 1, IssueLetter.FIRST, "…", face, by);
+        return new PartIssue(job.number(), 1, "…", face, by);
     }
 
     private JobQuery query() {

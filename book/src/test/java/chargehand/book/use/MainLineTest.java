@@ -19,7 +19,7 @@ final class MainLineTest {
         JobNumber job = shop.asked().number();
         assertThat(shop.file(job).next()).isEqualTo(NextStep.DRAW);
 
-        done(desk.drawPart().save(job, "Pin\n20 mm by 50", 0, "lead hand"));
+        done(desk.drawPart().save(job, Shopfloor.PIN.replace("50", "fifty"), 0, "lead hand"));
         assertThat(shop.file(job).next()).isEqualTo(NextStep.MEND_DRAWING);
 
         done(desk.drawPart().save(job, Shopfloor.PIN, 1, "lead hand"));

@@ -21,19 +21,33 @@ import java.util.Map;
 /** A shop with a rack, its clock standing still, and what tests do with it over and over. */
 final class Shopfloor {
     static final Clock CLOCK = Clock.fixed(Instant.parse("2026-03-02T08:15:00Z"), ZoneOffset.UTC);
-    static final String PIN = "Pin\n20 mm x 50 mm\n";
+    static final String PIN = pin("A", 50);
 
     final Book book;
     final Desk desk;
 
     Shopfloor(Book book) {
         this.book = book;
-        this.desk = Desk.at(book, new WrittenParts(), new PinPlanner(), CLOCK);
+        this.desk = Desk.at(book, new PinPlanner(), CLOCK);
         done(desk.keepTexts().replace(Map.of(ShopTexts.RACK, "a bar"), 0, "lead hand"));
     }
 
     Shopfloor() {
         this(new MemoryBook());
+    }
+
+    /** The drawing of a plain pin so long (mm). */
+    static String pin(String issue, int length) {
+        return """
+                part: Locking pin
+                issue: ISSUE
+                unit: mm
+                material: bright mild steel
+                general: ±0.1
+                outside:
+                  - round: 20
+                    length: LENGTH
+                """.replace("ISSUE", issue).replace("LENGTH", Integer.toString(length));
     }
 
     static RequestAsWritten request() {
