@@ -12,6 +12,7 @@ import java.util.regex.Pattern;
 public final class Tokens {
     private static final int MOST_CHARACTERS = 200;
     private static final int MOST_QUOTED = 60;
+    private static final Pattern CODES = Pattern.compile("[\\p{Cntrl}\\p{Cs}]");
     private static final Pattern ODD_SPACES = Pattern.compile("[\\s\\p{Z}]+");
 
     private final String written;
@@ -30,10 +31,10 @@ public final class Tokens {
      * @throws Unreadable when nothing is written or it is longer than anything that can be meant
      */
     public static Tokens of(String text, String what) {
-        String written = ODD_SPACES.matcher(text).replaceAll(" ").strip();
-        if (written.length() > MOST_CHARACTERS) {
-            throw new Unreadable(quoted(written) + " is longer than " + what + " ever is.");
+        if (text.length() > MOST_CHARACTERS) {
+            throw new Unreadable(quoted(text) + " is longer than " + what + " ever is.");
         }
+        String written = ODD_SPACES.matcher(text).replaceAll(" ").strip();
         List<Token> tokens = new Lexer(Spelling.plain(written)).tokens();
         if (tokens.isEmpty()) {
             throw new Unreadable("Nothing is written here: " + what + " is needed.");
@@ -47,8 +48,9 @@ public final class Tokens {
     }
 
     static String quoted(String text) {
-        String shown = text.strip().replaceAll("[\\p{Cntrl}\\p{Cs}]", "?");
-        return "'" + (shown.length() > MOST_QUOTED ? shown.substring(0, MOST_QUOTED) + "…" : shown) + "'";
+        String whole = text.strip();
+        String shown = whole.length() > MOST_QUOTED ? whole.substring(0, MOST_QUOTED) + "…" : whole;
+        return "'" + CODES.matcher(shown).replaceAll("?") + "'";
     }
 
     /** The text as written, trimmed and with single plain spaces. */

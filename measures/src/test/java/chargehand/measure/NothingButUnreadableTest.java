@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 
 /** Whatever is written, a reader answers or refuses plainly; it throws nothing else and its sentences hold no code. */
 class NothingButUnreadableTest {
-    private static final int TRIES = 20_000;
+    private static final int TRIES = 10_000;
     private static final List<String> SEEDS = List.of(
             "1 3/8",
             "1-3/8 in",
@@ -90,15 +90,17 @@ class NothingButUnreadableTest {
             reading.run();
             return true;
         } catch (Unreadable refused) {
-            assertThat(refused.say())
-                    .as(text)
-                    .endsWith(".")
-                    .hasSizeLessThan(400)
-                    .doesNotContain("\n", "\u0000");
+            if (!isPlain(refused.say())) {
+                throw new AssertionError("'" + text + "' is refused by: " + refused.say(), refused);
+            }
             return false;
         } catch (RuntimeException other) {
             throw new AssertionError("'" + text + "' brought " + other, other);
         }
+    }
+
+    private static boolean isPlain(String say) {
+        return say.endsWith(".") && say.length() < 400 && say.chars().noneMatch(Character::isISOControl);
     }
 
     private static String mutated(String seed, Random random) {
