@@ -25,6 +25,7 @@ import chargehand.measure.WorkTime;
 import chargehand.measure.Written;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import java.util.function.Predicate;
 
 /** The kinds of field that sums ask for. A subject adds its own (a thread, a material) beside its types. */
@@ -34,6 +35,10 @@ public final class Kinds {
 
     /** A length of more than nothing. */
     public static final Kind<Length> SIZE = where(LENGTH, Length::isPositive, "must be more than nothing");
+
+    /** A size of something that a shop can hold: more than nothing, at most 100 m. */
+    public static final Kind<Length> WORK_SIZE =
+            where(SIZE, size -> !size.isMoreThan(Length.mm(100_000)), "is larger than anything a shop can hold");
 
     /** A size together with the words and the unit it was written in. */
     public static final Kind<Written> WRITTEN_SIZE =
@@ -65,7 +70,7 @@ public final class Kinds {
     public static final Kind<Ratio> TAPER = of(Notations.TAPER);
 
     /** Any words. */
-    public static final Kind<String> TEXT = new Text();
+    public static final Kind<String> TEXT = by("words", Function.identity(), Function.identity());
 
     public static final Kind<Boolean> YES_NO =
             choice("yes or no", Map.of("yes", true, "y", true, "true", true, "no", false, "n", false, "false", false));
@@ -95,6 +100,23 @@ public final class Kinds {
     /** A quantity read and shown by its notation. */
     public static <Q> Kind<Q> of(Notation<Q> notation) {
         return new Noted<>(notation);
+    }
+
+    /** Something looked up or read by its own reader, which refuses with {@link Unreadable}. */
+    public static <T> Kind<T> by(String name, Function<String, T> reader, Function<T, String> echo) {
+        return new By<>(name, reader, echo);
+    }
+
+    private record By<T>(String name, Function<String, T> reader, Function<T, String> shown) implements Kind<T> {
+        @Override
+        public T read(String written, LengthUnit unit) {
+            return reader.apply(written);
+        }
+
+        @Override
+        public String echo(T value) {
+            return shown.apply(value);
+        }
     }
 
     private record Noted<Q>(Notation<Q> notation) implements Kind<Q> {
@@ -138,23 +160,6 @@ public final class Kinds {
         @Override
         public String echo(Length value, LengthUnit first) {
             return LengthText.both(value, first);
-        }
-    }
-
-    private record Text() implements Kind<String> {
-        @Override
-        public String name() {
-            return "words";
-        }
-
-        @Override
-        public String read(String written, LengthUnit unit) {
-            return written;
-        }
-
-        @Override
-        public String echo(String value) {
-            return value;
         }
     }
 

@@ -17,9 +17,14 @@ public record Taper(double rate) {
     private static final double STRAIGHT_ANGLE = 180;
 
     public Taper {
-        if (!(rate >= FLATTEST && rate <= STEEPEST)) {
+        if (!isPossible(rate)) {
             throw new IllegalArgumentException("a taper must lie between 1 in 1000000 and a flat face, not " + rate);
         }
+    }
+
+    /** Whether a change of diameter over length is that of a taper, neither parallel nor a flat face. */
+    public static boolean isPossible(double rate) {
+        return rate >= FLATTEST && rate <= STEEPEST;
     }
 
     /** The taper of one in so much, more than zero. */
