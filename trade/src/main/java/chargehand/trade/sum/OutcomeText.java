@@ -59,12 +59,23 @@ public final class OutcomeText {
         if (figure == null) {
             return;
         }
-        var text = new FigureText(first, result.fine());
-        if (figure instanceof Figure.Many(var entries) && entries.stream().anyMatch(Figure.Group.class::isInstance)) {
-            lines.add(result.label() + ":");
-            entries.forEach(entry -> lines.add("  - " + text.of(entry)));
-        } else {
-            lines.add(result.label() + ": " + text.of(figure));
+        figure(result.label(), figure, new FigureText(first, result.fine()), "");
+    }
+
+    /** A group of groups, and a list of groups, take a line for each entry; anything else stands on its own line. */
+    private void figure(String label, Figure figure, FigureText text, String indent) {
+        switch (figure) {
+            case Figure.Group(var entries)
+            when entries.values().stream().anyMatch(Figure.Group.class::isInstance) -> {
+                lines.add(indent + label + ":");
+                entries.forEach((name, entry) -> figure(FigureText.words(name), entry, text, indent + "  "));
+            }
+            case Figure.Many(var entries)
+            when entries.stream().anyMatch(Figure.Group.class::isInstance) -> {
+                lines.add(indent + label + ":");
+                entries.forEach(entry -> lines.add(indent + "  - " + text.of(entry)));
+            }
+            default -> lines.add(indent + label + ": " + text.of(figure));
         }
     }
 
@@ -76,6 +87,7 @@ public final class OutcomeText {
         if (!step.numbers().isEmpty()) {
             lines.add(STEP_INDENT + "= " + step.numbers());
         }
-        lines.add(STEP_INDENT + "= " + step.result() + "  [" + step.source().text() + "]");
+        String equals = step.formula().isEmpty() ? "" : "= ";
+        lines.add(STEP_INDENT + equals + step.result() + "  [" + step.source().text() + "]");
     }
 }

@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
  * BSPT} (sealing on the thread, ISO 7-1).
  */
 final class PipeNotation {
-    private static final Pattern LETTER = Pattern.compile("(G|RC|RP|R) ?(" + ThreadSize.PATTERN + ")");
+    private static final Pattern LETTER = Pattern.compile("(G|RC|RP|R) ?(" + ThreadSize.PATTERN + ")(?: BSP)?");
     private static final String WORDS = "(BSPT|BSPP|BSPF|BSP)(?: ?\\(?(TAPER|PARALLEL)\\)?)?";
     private static final Pattern SIZE_FIRST =
             Pattern.compile("(" + ThreadSize.PATTERN + ")(?: ?[-X] ?(\\d{2})(?: ?TPI)?)?[ -]?" + WORDS);

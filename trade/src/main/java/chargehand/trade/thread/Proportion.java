@@ -2,9 +2,10 @@ package chargehand.trade.thread;
 
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /**
- * One dimension of a thread form as its standard prints it, such as {@code 17/24 H} or {@code 1/2 p + 1 a}. The text that is
+ * One dimension of a thread form as its standard prints it, such as {@code 17/24 H} or {@code 1/2 p + a}. The text that is
  * shown in the working is the one that is computed with.
  *
  * @param text the rule as printed
@@ -14,9 +15,9 @@ import java.util.regex.Pattern;
  * @param ofDepth how many depths h
  */
 record Proportion(String text, double ofTriangle, double ofPitch, double ofClearance, double ofDepth) {
-    private static final Pattern TERM = Pattern.compile("\\s*([+-]?)\\s*([0-9.]+)(?:/([0-9]+))?\\s*([Hpah])");
+    private static final Pattern TERM = Pattern.compile("\\s*([+-]?)\\s*(?:([0-9.]+)(?:/([0-9]+))?)?\\s*([Hpah])");
 
-    /** Reads terms of a number and one of the letters H, p, a, h, joined by plus or minus. */
+    /** Reads terms joined by plus or minus, each one of the letters H, p, a, h with or without a number before it. */
     static Proportion parse(String text) {
         double[] of = new double["Hpah".length()];
         Matcher term = TERM.matcher(text);
@@ -32,9 +33,36 @@ record Proportion(String text, double ofTriangle, double ofPitch, double ofClear
     }
 
     private static double factor(Matcher term) {
-        double numerator = Double.parseDouble(term.group(2));
+        double numerator = term.group(2) == null ? 1 : Double.parseDouble(term.group(2));
         double size = term.group(3) == null ? numerator : numerator / Double.parseDouble(term.group(3));
         return "-".equals(term.group(1)) ? -size : size;
+    }
+
+    /** The rule with figures in place of its letters: {@code 17/24 × 1.5155}. */
+    String with(Letters letters) {
+        return TERM.matcher(text)
+                .replaceAll(term -> Matcher.quoteReplacement(term.group(1).isEmpty() ? "" : " " + term.group(1) + " ")
+                        + factorText(term.group(2), term.group(3))
+                        + letters.of(term.group(4)));
+    }
+
+    private static String factorText(@Nullable String numerator, @Nullable String denominator) {
+        if (numerator == null) {
+            return "";
+        }
+        return numerator + (denominator == null ? "" : "/" + denominator) + " × ";
+    }
+
+    /** The figures of one thread for its letters, as written in the unit of the working. */
+    record Letters(String triangle, String pitch, String clearance, String depth) {
+        private String of(String letter) {
+            return switch (letter) {
+                case "H" -> triangle;
+                case "p" -> pitch;
+                case "a" -> clearance;
+                default -> depth;
+            };
+        }
     }
 
     /** The dimension (mm) on a thread with this basis. */

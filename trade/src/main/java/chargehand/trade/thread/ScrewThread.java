@@ -4,6 +4,7 @@ import chargehand.measure.Angle;
 import chargehand.measure.Length;
 import chargehand.measure.Pitch;
 import chargehand.measure.Unreadable;
+import java.math.BigInteger;
 import java.util.Optional;
 
 /**
@@ -19,6 +20,7 @@ import java.util.Optional;
  */
 public record ScrewThread(ThreadSeries series, String size, Length major, Pitch pitch, int starts, boolean leftHand) {
     private static final int MOST_STARTS = 12;
+    private static final int EIGHTHS = 8;
     private static final double MOST_PITCH_PER_DIAMETER = 0.5;
 
     public ScrewThread {
@@ -97,6 +99,11 @@ public record ScrewThread(ThreadSeries series, String size, Length major, Pitch 
     /** The angle of the helix at the effective diameter. */
     public Angle helixAngle() {
         return Angle.arctan(lead().inMm() / (Math.PI * effective().mm()));
+    }
+
+    /** Whether its pitch is given as threads to the inch, wholly or in eighths, and not in millimetres. */
+    public boolean isByThreadsToTheInch() {
+        return pitch.tpi().multiply(EIGHTHS).getDenominator().equals(BigInteger.ONE);
     }
 
     public boolean isTaper() {

@@ -14,6 +14,8 @@ import java.util.Optional;
  * @param minorDrop major less minor diameter of the external thread, as the standard lists it
  * @param minorInternalDrop major less minor diameter of the internal thread
  * @param majorInternalRise how much larger than the basic major diameter the internal thread is at its root
+ * @param fullEngagement what counts as all of the thread when a hole is drilled for tapping: major diameter less that of the
+ *     hole; trade practice takes 1.299 p for 60° threads, a little more than the form itself
  * @param crestRadius rounding of the crest, where the form has one
  * @param rootRadius rounding of the root, where the form has one
  * @param crestFlat width of the flat at the crest, where the form has one
@@ -27,6 +29,7 @@ public record ThreadProfile(
         Length minorDrop,
         Length minorInternalDrop,
         Length majorInternalRise,
+        Length fullEngagement,
         Optional<Length> crestRadius,
         Optional<Length> rootRadius,
         Optional<Length> crestFlat,
@@ -43,6 +46,7 @@ public record ThreadProfile(
                 Length.mm(rules.minor().mm(basis)),
                 Length.mm(rules.minorInternal().mm(basis)),
                 Length.mm(rules.majorInternal().mm(basis)),
+                Length.mm(rules.engagement().mm(basis)),
                 rules.crestRadius().map(rule -> Length.mm(rule.mm(basis))),
                 rules.rootRadius().map(rule -> Length.mm(rule.mm(basis))),
                 rules.crestFlat().map(rule -> Length.mm(rule.mm(basis))),
@@ -57,6 +61,7 @@ public record ThreadProfile(
                 triangle, pitch.inMm(), Clearance.of(form, pitch).mm(), 0);
         double depth = rules.depth().mm(basis);
         double step = rules.depthRoundedToMm();
-        return basis.withDepth(step > 0 ? Math.round(depth / step) * step : depth);
+        Length rounded = Length.mm(step > 0 ? Math.round(depth / step) * step : depth);
+        return basis.withDepth(rounded.mm());
     }
 }

@@ -43,6 +43,7 @@ class ScrewThreadTest {
                     3/8 BSF left hand    | 3/8 BSF LH      | BSF
                     3/8 BSF L.H.         | 3/8 BSF LH      | BSF
                     G 3/8                | G 3/8           | BSP
+                    G3/8 BSP             | G 3/8           | BSP
                     3/8 BSP              | G 3/8           | BSP
                     3/8-19 BSP           | G 3/8           | BSP
                     BSP 3/8              | G 3/8           | BSP
