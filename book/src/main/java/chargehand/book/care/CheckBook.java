@@ -60,7 +60,8 @@ public final class CheckBook {
             ledger.methods().list(number);
             ledger.progress().list(number);
         } catch (IllegalArgumentException | DateTimeException unreadable) {
-            found.add(new Trouble("job " + number, "Something kept of it cannot be read: " + unreadable.getMessage()));
+            found.add(new Trouble(
+                    "job " + number, "Something kept of it cannot be read: " + unreadable.getMessage() + "."));
         }
         return found;
     }

@@ -70,11 +70,7 @@ public final class SqliteBook implements Book, Storage {
 
     @Override
     public List<String> faults() {
-        try {
-            return Wholeness.faults(file);
-        } catch (SQLException broken) {
-            throw unusable(file, broken);
-        }
+        return Wholeness.faults(file);
     }
 
     @Override

@@ -12,12 +12,14 @@ import java.util.List;
 final class Wholeness {
     private Wholeness() {}
 
-    static List<String> faults(Path file) throws SQLException {
+    static List<String> faults(Path file) {
         var faults = new ArrayList<String>();
         try (Connection reader = Doors.toRead(file);
                 Statement statement = reader.createStatement()) {
             integrity(statement, faults);
             references(statement, faults);
+        } catch (SQLException broken) {
+            faults.add("The file cannot be looked through to its end: " + broken.getMessage() + ".");
         }
         return faults;
     }

@@ -101,7 +101,7 @@ final class Shopfloor {
         List<Objection> objections = ((Entered.Refused<?>) changed).objections();
         assertThat(objections).allSatisfy(objection -> {
             assertThat(objection.field()).isNotBlank();
-            assertThat(objection.say()).matches("[A-Z].*\\.").doesNotContainIgnoringCase("invalid");
+            assertThat(objection.say()).matches("[A-Z0-9'].*\\.").doesNotContainIgnoringCase("invalid");
         });
         return objections;
     }
