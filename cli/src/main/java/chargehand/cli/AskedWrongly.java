@@ -8,6 +8,11 @@ public final class AskedWrongly extends RuntimeException {
         super(say, null, false, false);
     }
 
+    /** The same with what was found while reading. */
+    public AskedWrongly(String say, Throwable cause) {
+        super(say, cause, false, false);
+    }
+
     /** The sentence to show. */
     public String say() {
         return String.valueOf(getMessage());

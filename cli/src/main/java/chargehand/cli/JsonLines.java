@@ -33,7 +33,9 @@ final class JsonLines {
         } catch (JsonProcessingException broken) {
             var place = broken.getLocation();
             String at = place == null ? "" : " from character " + place.getColumnNr() + " on";
-            throw new AskedWrongly("this cannot be read as JSON" + at);
+            throw new AskedWrongly("this cannot be read as JSON" + at, broken);
+        } catch (NumberFormatException beyond) {
+            throw new AskedWrongly("this cannot be read as JSON: a number in it is beyond reading", beyond);
         } catch (IOException unexpected) {
             throw new UncheckedIOException(unexpected);
         }

@@ -40,7 +40,8 @@ final class JsonLinesTest {
                 "{\"id\":01}",
                 "{\"a\":\"\u0001\"}",
                 "\uFFFD",
-                "{\"a\":'b'}"
+                "{\"a\":'b'}",
+                "{\"a\":9e99999999999999999999}"
             })
     void read_notOneObject_isRefusedInWords(String line) {
         assertThatThrownBy(() -> JsonLines.read(line))
