@@ -2,6 +2,7 @@ package chargehand.method.kit;
 
 import chargehand.measure.Angle;
 import chargehand.measure.Length;
+import chargehand.trade.drill.Drill;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -43,14 +44,6 @@ public record HoleTools(
     public Optional<Tap> findTap(String thread) {
         return taps.stream().filter(tap -> tap.thread().equals(thread)).findFirst();
     }
-
-    /**
-     * A twist drill, jobber length unless its name says otherwise.
-     *
-     * @param designation as stamped, such as {@code 13/32}, {@code #7}, {@code letter F} or {@code 10.2}
-     * @param diameter of the drill; the hole comes out a little larger
-     */
-    public record Drill(String designation, Length diameter) {}
 
     /**
      * A centre drill.

@@ -1,0 +1,67 @@
+package chargehand.method.kit.yaml;
+
+import chargehand.measure.Length;
+import chargehand.measure.LengthUnit;
+import chargehand.measure.Written;
+import chargehand.method.kit.HoleTools;
+import chargehand.method.kit.HoleTools.CentreDrill;
+import chargehand.method.kit.HoleTools.Countersink;
+import chargehand.method.kit.HoleTools.Reamer;
+import chargehand.method.kit.HoleTools.Tap;
+import chargehand.trade.drill.Drill;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+/** Reads what makes holes. */
+final class HoleToolForm {
+    private static final Pattern WITH_CLASS = Pattern.compile("(.*\\S)\\s+([A-Z]{1,2}\\d{1,2})");
+    private static final String USUAL_CLASS = "H7";
+
+    private HoleToolForm() {}
+
+    /** The hole tools of a tooling file; unsound ones are left out and told as faults. */
+    static HoleTools read(Sheet sheet) {
+        List<Drill> drills = sheet.form().values("drills", text -> DrillText.read(text, sheet.unit())).stream()
+                .flatMap(List::stream)
+                .distinct()
+                .toList();
+        return new HoleTools(
+                drills,
+                sheet.rows("centre-drills", HoleToolForm::centreDrill),
+                sheet.form().values("reamers", text -> reamer(text, sheet.unit())),
+                taps(sheet),
+                sheet.rows("countersinks", HoleToolForm::countersink));
+    }
+
+    private static List<Tap> taps(Sheet sheet) {
+        return Stream.concat(
+                        sheet.form().values("taps", text -> new Tap(KitText.thread(text), true)).stream(),
+                        sheet.form().values("taper-taps", text -> new Tap(KitText.thread(text), false)).stream())
+                .toList();
+    }
+
+    private static Optional<CentreDrill> centreDrill(Sheet row) {
+        String name = row.name();
+        Length body = row.length("body");
+        Length pilot = row.length("pilot");
+        return row.build(() -> new CentreDrill(name, body, pilot));
+    }
+
+    private static Optional<Countersink> countersink(Sheet row) {
+        var angle = row.angle("angle");
+        Length largest = row.length("largest");
+        return row.build(() -> new Countersink(angle, largest));
+    }
+
+    /** A reamer by its size, with the class of hole it makes where that is not the usual one: {@code 16 mm H8}. */
+    static Reamer reamer(String text, LengthUnit bareUnit) {
+        Matcher matcher = WITH_CLASS.matcher(text);
+        boolean said = matcher.matches();
+        Written size = KitText.positive(said ? matcher.group(1) : text, bareUnit);
+        String makes = KitText.holeClass(said ? matcher.group(2) : USUAL_CLASS, size.length());
+        return new Reamer(KitText.withUnit(size), size.length(), makes);
+    }
+}

@@ -1,0 +1,50 @@
+package chargehand.method.kit.yaml;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import chargehand.method.kit.Kit;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+
+/** The kit and rack files at the root of the project, as a user would write them. */
+public final class DemoKit {
+    private static final Path DEMO = Path.of("..", "demo");
+
+    private DemoKit() {}
+
+    /** The texts of the kit's files by name. */
+    public static Map<String, String> files() {
+        try (Stream<Path> paths = Files.list(DEMO.resolve("kit"))) {
+            Map<String, String> files = new TreeMap<>();
+            paths.forEach(path -> files.put(path.getFileName().toString(), text(path)));
+            return files;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** The text of the rack's file. */
+    public static String rack() {
+        return text(DEMO.resolve("rack.yaml"));
+    }
+
+    private static String text(Path path) {
+        try {
+            return Files.readString(path);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** The kit, which must be sound. */
+    public static Kit kit() {
+        KitRead read = KitFiles.read(files());
+        assertThat(read).isInstanceOf(KitRead.Sound.class);
+        return ((KitRead.Sound) read).kit();
+    }
+}

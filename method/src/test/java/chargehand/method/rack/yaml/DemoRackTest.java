@@ -1,0 +1,40 @@
+package chargehand.method.rack.yaml;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import chargehand.measure.Length;
+import chargehand.method.kit.yaml.DemoKit;
+import chargehand.method.rack.Form;
+import chargehand.method.rack.Piece;
+import chargehand.method.rack.Rack;
+import org.junit.jupiter.api.Test;
+
+final class DemoRackTest {
+    static Rack rack() {
+        RackRead read = RackFile.read(DemoKit.rack());
+        assertThat(read).isInstanceOf(RackRead.Sound.class);
+        return ((RackRead.Sound) read).rack();
+    }
+
+    @Test
+    void read_demoRack_everyPiece() {
+        Rack rack = rack();
+        assertThat(rack.pieces()).hasSize(39);
+        assertThat(rack.pieces())
+                .filteredOn(piece -> piece.sure() == Piece.Sureness.UNKNOWN)
+                .hasSize(3);
+        assertThat(rack.pieces())
+                .filteredOn(piece -> piece.form() instanceof Form.Flat)
+                .hasSize(6);
+    }
+
+    @Test
+    void read_demoRack_onePieceAsWritten() {
+        Piece piece = rack().find("c2").orElseThrow();
+        assertThat(piece.says()).isEqualTo("gunmetal LG2, 1 1/4 round, rack C, top");
+        assertThat(piece.length().length()).isEqualTo(Length.in(18));
+        assertThat(piece.condition()).isEqualTo(Piece.Condition.BRIGHT);
+        assertThat(piece.price()).hasValue(14.5);
+        assertThat(piece.note()).isEqualTo("turned stick");
+    }
+}
