@@ -45,13 +45,15 @@ final class DrillText {
     }
 
     private static List<Drill> stepped(String text, Matcher set) {
-        LengthUnit unit = set.group(1).toLowerCase(Locale.ROOT).equals("metric") ? LengthUnit.MILLIMETRE : LengthUnit.INCH;
+        LengthUnit unit =
+                set.group(1).toLowerCase(Locale.ROOT).equals("metric") ? LengthUnit.MILLIMETRE : LengthUnit.INCH;
         Length from = KitText.positive(set.group(2), unit).length();
         Length to = KitText.positive(set.group(3), unit).length();
         Written step = KitText.positive(set.group(4), unit);
         if (to.isLessThan(from) || to.minus(from).over(step.length()) > MOST_IN_SET) {
-            throw new Unreadable(KitText.quoted(text) + " is no set of drills: write the smallest first and a step that gives at most "
-                    + MOST_IN_SET + ".");
+            throw new Unreadable(KitText.quoted(text)
+                    + " is no set of drills: write the smallest first and a step that gives at most " + MOST_IN_SET
+                    + ".");
         }
         List<Drill> drills = new ArrayList<>();
         for (Length size = from; !size.isMoreThan(to); size = size.plus(step.length())) {
@@ -71,12 +73,14 @@ final class DrillText {
         Length least = Length.least(one.diameter(), other.diameter());
         Length most = Length.most(one.diameter(), other.diameter());
         return Drills.list(series).stream()
-                .filter(drill -> !drill.diameter().isLessThan(least) && !drill.diameter().isMoreThan(most))
+                .filter(drill ->
+                        !drill.diameter().isLessThan(least) && !drill.diameter().isMoreThan(most))
                 .toList();
     }
 
     private static Unreadable unreadable(String text) {
-        return new Unreadable(KitText.quoted(text) + " names no drills: write fraction 1/16 to 1 by 1/64, metric 1 to 13 by 0.1,"
-                + " number 60 to 1, letter A to Z, or one drill such as 17.5 mm.");
+        return new Unreadable(
+                KitText.quoted(text) + " names no drills: write fraction 1/16 to 1 by 1/64, metric 1 to 13 by 0.1,"
+                        + " number 60 to 1, letter A to Z, or one drill such as 17.5 mm.");
     }
 }

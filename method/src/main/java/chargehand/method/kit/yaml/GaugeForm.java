@@ -10,8 +10,9 @@ import java.util.Optional;
 /** Reads one gauge; its bare numbers are in its own unit where it names one. */
 final class GaugeForm {
     /** The kinds of gauges that can be described. */
-    static final List<String> KINDS = List.of(
-            "rule", "caliper", "micrometer", "indicator", "protractor", "plug", "thread-gauge", "pitch-gauges");
+    static final List<String> KINDS =
+            List.of("rule", "caliper", "micrometer", "indicator", "protractor", "plug", "thread-gauge", "pitch-gauges");
+
     private static final List<String> KEYS =
             List.of("unit", "longest", "resolves", "measures", "range", "size", "limits", "thread", "form", "angle");
 

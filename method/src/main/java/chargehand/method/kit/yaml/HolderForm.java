@@ -24,8 +24,7 @@ final class HolderForm {
         var dogs = sheet.findLength("dogs");
         var fixed = sheet.findSpan("fixed-steady");
         var travelling = sheet.findSpan("travelling-steady");
-        return tailstock.map(each ->
-                new Holders(chucks, collets, faceplate, each, dogs, fixed, travelling));
+        return tailstock.map(each -> new Holders(chucks, collets, faceplate, each, dogs, fixed, travelling));
     }
 
     private static boolean isNew(Sheet row, String name, Set<String> names) {
@@ -42,8 +41,7 @@ final class HolderForm {
 
     static Optional<Chuck> chuck(Sheet sheet) {
         String name = sheet.name();
-        int jaws = sheet.form()
-                .value("jaws", text -> Integer.parseInt(KitText.oneOf(text, JAWS, word -> word)), 3);
+        int jaws = sheet.form().value("jaws", text -> Integer.parseInt(KitText.oneOf(text, JAWS, word -> word)), 3);
         var closing = sheet.yes("independent") ? Chuck.Closing.INDEPENDENT : Chuck.Closing.SELF_CENTRING;
         var outside = sheet.span("outside");
         var inside = sheet.findSpan("inside");

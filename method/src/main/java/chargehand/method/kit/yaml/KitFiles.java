@@ -85,7 +85,9 @@ public final class KitFiles {
             whole(KitFault.NO_MACHINE, "No file of the kit describes a machine: one at least is needed.");
         }
         if (!toolingSeen) {
-            whole(KitFault.NO_TOOLING, "No file of the kit says what tools there are: write one with tooling: at its head.");
+            whole(
+                    KitFault.NO_TOOLING,
+                    "No file of the kit says what tools there are: write one with tooling: at its head.");
         }
         return faults.isEmpty()
                 ? new KitRead.Sound(new Kit(machines, ToolingForm.joined(tooling)))

@@ -32,8 +32,8 @@ public final class KitText {
         return all.stream()
                 .filter(each -> word.apply(each).equalsIgnoreCase(text))
                 .findFirst()
-                .orElseThrow(() -> new Unreadable(
-                        quoted(text) + " will not do here: write " + or(all.stream().map(word).toList()) + "."));
+                .orElseThrow(() -> new Unreadable(quoted(text) + " will not do here: write "
+                        + or(all.stream().map(word).toList()) + "."));
     }
 
     /** An enum constant by its name, small and with spaces. */
@@ -95,7 +95,8 @@ public final class KitText {
     static String[] ends(String text, String example) {
         String[] ends = TO.split(text.strip(), -1);
         if (ends.length != 2) {
-            throw new Unreadable(quoted(text) + " is no span: write two sizes with to between them, as in " + example + ".");
+            throw new Unreadable(
+                    quoted(text) + " is no span: write two sizes with to between them, as in " + example + ".");
         }
         return ends;
     }
@@ -127,8 +128,6 @@ public final class KitText {
 
     private static String or(List<String> words) {
         int last = words.size() - 1;
-        return last == 0
-                ? words.getFirst()
-                : String.join(", ", words.subList(0, last)) + " or " + words.get(last);
+        return last == 0 ? words.getFirst() : String.join(", ", words.subList(0, last)) + " or " + words.get(last);
     }
 }

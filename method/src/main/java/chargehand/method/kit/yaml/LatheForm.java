@@ -31,7 +31,8 @@ final class LatheForm {
         return sheet.build(() -> new Lathe(
                 name,
                 sheet.unit(),
-                new Lathe.Room(swing.orElseThrow().overBed(), swing.orElseThrow().overSlide(), centres, bore),
+                new Lathe.Room(
+                        swing.orElseThrow().overBed(), swing.orElseThrow().overSlide(), centres, bore),
                 speeds,
                 power,
                 feeds.orElseThrow(),
@@ -63,14 +64,14 @@ final class LatheForm {
                     .refuse(
                             "wheels",
                             KitFault.CANNOT_BE,
-                            wheels.size() + " wheels are more than any lathe has: list at most " + WheelSet.MOST_WHEELS + ".");
+                            wheels.size() + " wheels are more than any lathe has: list at most " + WheelSet.MOST_WHEELS
+                                    + ".");
         }
         var gearbox = sheet.rows("gearbox", LatheForm::ratio);
         var quadrant = sheet.group("quadrant", LatheForm::quadrant);
         var dial = sheet.findGroup("chasing-dial", LatheForm::chasingDial);
         boolean reverses = sheet.yes("reverses");
-        return sheet.build(
-                () -> new ScrewCutting(leadscrew, wheels, gearbox, quadrant.orElseThrow(), dial, reverses));
+        return sheet.build(() -> new ScrewCutting(leadscrew, wheels, gearbox, quadrant.orElseThrow(), dial, reverses));
     }
 
     private static Optional<ScrewCutting.Ratio> ratio(Sheet sheet) {
@@ -105,8 +106,8 @@ final class LatheForm {
         var cross = sheet.group("cross", LatheForm::cross);
         var topSlide = sheet.findGroup("top-slide", LatheForm::dial);
         var saddle = sheet.findGroup("saddle", LatheForm::dial);
-        return sheet.build(() ->
-                new Dials(cross.orElseThrow().dial(), cross.orElseThrow().reads(), topSlide, saddle));
+        return sheet.build(
+                () -> new Dials(cross.orElseThrow().dial(), cross.orElseThrow().reads(), topSlide, saddle));
     }
 
     private static Optional<Cross> cross(Sheet sheet) {

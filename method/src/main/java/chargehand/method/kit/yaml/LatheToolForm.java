@@ -12,6 +12,7 @@ final class LatheToolForm {
     /** The kinds of lathe tools that can be described. */
     static final List<String> KINDS =
             List.of("knife", "round-nose", "chamfering", "boring-bar", "parting", "grooving", "screw-cutting");
+
     private static final List<String> KEYS = List.of(
             "edge", "hand", "nose", "radius", "least-bore", "reach", "width", "depth", "angle", "side", "pitches");
 

@@ -57,8 +57,8 @@ final class MachineForm {
         var reach = sheet.group("reach", MachineForm::reach);
         var vices = vices(sheet);
         var vees = sheet.findSpan("vees");
-        return sheet.build(() -> new RadialDrill(
-                name, sheet.unit(), capacity, speeds, power, feeds, reach.orElseThrow(), vices, vees));
+        return sheet.build(() ->
+                new RadialDrill(name, sheet.unit(), capacity, speeds, power, feeds, reach.orElseThrow(), vices, vees));
     }
 
     private static Optional<RadialDrill.Reach> reach(Sheet sheet) {

@@ -9,6 +9,7 @@ import java.util.Optional;
 final class MillCutterForm {
     /** The kinds of cutters that can be described. */
     static final List<String> KINDS = List.of("end-mill", "slot-drill", "face-mill", "slitting-saw");
+
     private static final List<String> KEYS = List.of("diameter", "teeth", "reach", "thickness");
 
     private static final int MOST_TEETH = 300;

@@ -49,8 +49,7 @@ final class MillForm {
         var bore = sheet.length("spindle-bore");
         var height = sheet.length("centre-height");
         boolean tail = sheet.yes("tail-centre");
-        return sheet.build(
-                () -> new DividingHead(name, worm, plates, gears, chuck.orElseThrow(), bore, height, tail));
+        return sheet.build(() -> new DividingHead(name, worm, plates, gears, chuck.orElseThrow(), bore, height, tail));
     }
 
     private static Optional<DividingHead.Plate> plate(Sheet sheet) {

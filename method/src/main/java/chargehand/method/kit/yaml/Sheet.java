@@ -103,7 +103,8 @@ final class Sheet {
     }
 
     <E extends Enum<E>> E word(String key, E whenNotSaid) {
-        return form.find(key, text -> KitText.word(text, whenNotSaid.getDeclaringClass())).orElse(whenNotSaid);
+        return form.find(key, text -> KitText.word(text, whenNotSaid.getDeclaringClass()))
+                .orElse(whenNotSaid);
     }
 
     boolean yes(String key) {
@@ -159,7 +160,8 @@ final class Sheet {
     private SpindleSpeed speed(String text) {
         SpindleSpeed speed = Notations.SPINDLE_SPEED.read(text, unit());
         if (!(speed.rpm() > 0 && speed.rpm() <= MOST_RPM)) {
-            throw new Unreadable(KitText.quoted(text) + " is no speed of a spindle: write revolutions a minute, as on the plate.");
+            throw new Unreadable(
+                    KitText.quoted(text) + " is no speed of a spindle: write revolutions a minute, as on the plate.");
         }
         return speed;
     }
@@ -178,7 +180,10 @@ final class Sheet {
         } else if (read.isEmpty() && sound && form.isSound()) {
             form.refuse(key, ReadingFault.NOTHING_WRITTEN, "'" + key + "' lists nothing: at least one is needed.");
         } else if (read.size() > MOST_LISTED) {
-            form.refuse(key, KitFault.CANNOT_BE, "'" + key + "' lists " + read.size() + ": no more than " + MOST_LISTED + " are read.");
+            form.refuse(
+                    key,
+                    KitFault.CANNOT_BE,
+                    "'" + key + "' lists " + read.size() + ": no more than " + MOST_LISTED + " are read.");
         }
         return read;
     }

@@ -33,7 +33,10 @@ final class ToolingForm {
     private static List<Die> dies(Sheet sheet) {
         return Stream.concat(
                         sheet.form().values("dies", text -> new Die(KitText.thread(text), DieKind.SPLIT)).stream(),
-                        sheet.form().values("solid-dies", text -> new Die(KitText.thread(text), DieKind.SOLID)).stream())
+                        sheet
+                                .form()
+                                .values("solid-dies", text -> new Die(KitText.thread(text), DieKind.SOLID))
+                                .stream())
                 .toList();
     }
 

@@ -21,8 +21,20 @@ import java.util.Optional;
 final class PieceForm {
     private static final List<String> SHAPES = List.of("round", "hexagon", "square", "octagon", "flat");
     private static final List<String> KEYS = List.of(
-            "name", "place", "material", "sure", "length", "count", "condition", "price", "note", "round", "hexagon",
-            "square", "octagon", "flat");
+            "name",
+            "place",
+            "material",
+            "sure",
+            "length",
+            "count",
+            "condition",
+            "price",
+            "note",
+            "round",
+            "hexagon",
+            "square",
+            "octagon",
+            "flat");
     private static final int MOST_ALIKE = 10_000;
     private static final double HIGHEST_PRICE = 100_000;
     private static final Written STAND_IN = new Written("1 mm", Length.mm(1), LengthUnit.MILLIMETRE);
@@ -45,13 +57,13 @@ final class PieceForm {
         Optional<chargehand.method.rack.Form> across = across(shape);
         Written length = length("length");
         Notation<Integer> counts = Notations.count(1, MOST_ALIKE);
-        int count = form.find("count", text -> counts.read(text, form.bareUnit())).orElse(1);
-        Condition condition =
-                form.value("condition", text -> KitText.word(text, Condition.class), Condition.RECLAIMED);
+        int count =
+                form.find("count", text -> counts.read(text, form.bareUnit())).orElse(1);
+        Condition condition = form.value("condition", text -> KitText.word(text, Condition.class), Condition.RECLAIMED);
         Optional<Double> price = form.find("price", this::price);
         String note = form.findText("note").orElse("");
-        return form.build(() -> new Piece(
-                name, place, material, sure, across.orElseThrow(), length, count, condition, price, note));
+        return form.build(() ->
+                new Piece(name, place, material, sure, across.orElseThrow(), length, count, condition, price, note));
     }
 
     private Optional<chargehand.method.rack.Form> across(String shape) {

@@ -35,8 +35,8 @@ public final class RackFile {
         Form form = whole.withBareUnit(unit);
         form.know(List.of("unit"));
         form.text("rack");
-        List<Piece> pieces = form.rows(
-                "pieces", (row, number) -> PieceForm.read(row).filter(piece -> isNew(row, piece)));
+        List<Piece> pieces =
+                form.rows("pieces", (row, number) -> PieceForm.read(row).filter(piece -> isNew(row, piece)));
         return form.build(() -> new Rack(pieces));
     }
 

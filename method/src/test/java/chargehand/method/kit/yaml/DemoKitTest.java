@@ -70,8 +70,9 @@ final class DemoKitTest {
         Mill mill = KIT.mills().getFirst();
         assertThat(mill.dividingHead()).hasValueSatisfying(head -> {
             assertThat(head.worm()).isEqualTo(40);
-            assertThat(head.plates()).hasSize(3).allSatisfy(plate -> assertThat(plate.circles())
-                    .hasSize(6));
+            assertThat(head.plates())
+                    .hasSize(3)
+                    .allSatisfy(plate -> assertThat(plate.circles()).hasSize(6));
             assertThat(head.gears()).hasSize(12);
             assertThat(head.tailCentre()).isTrue();
         });

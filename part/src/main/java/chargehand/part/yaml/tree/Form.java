@@ -223,13 +223,24 @@ public final class Form {
         return read;
     }
 
+    /**
+     * Reads each text of the list under a key; none when the key is not there.
+     *
+     * @param reader reads one text, throwing {@link Unreadable}
+     */
+    public <T> List<T> values(String key, Function<String, T> reader) {
+        List<T> values = new ArrayList<>();
+        for (Twig item : items(key)) {
+            leaf(key, new Twig.Entry(item.place(), item))
+                    .flatMap(leaf -> read(leaf, reader))
+                    .ifPresent(values::add);
+        }
+        return values;
+    }
+
     /** The texts of the list under a key; none when the key is not there. */
     public List<String> texts(String key) {
-        List<String> texts = new ArrayList<>();
-        for (Twig item : items(key)) {
-            leaf(key, new Twig.Entry(item.place(), item)).ifPresent(leaf -> texts.add(leaf.text()));
-        }
-        return texts;
+        return values(key, text -> text);
     }
 
     private List<Twig> items(String key) {
