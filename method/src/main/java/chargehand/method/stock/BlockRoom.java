@@ -93,8 +93,9 @@ final class BlockRoom {
         String say = both(wide, part.unit()) + " wide for "
                 + both(size(lies.across()).length(), part.unit()) + ", " + both(thin, part.unit()) + " thick for "
                 + both(size(lies.through()).length(), part.unit());
+        List<String> cautions = asDrawn ? List.of(Skin.measureFirst(piece)) : List.of();
         return new Room.Enough(
-                new Raw.Flat(wide, thin, lies), size(lies.along()).length(), asDrawn, say);
+                new Raw.Flat(wide, thin, lies), size(lies.along()).length(), asDrawn, say, cautions);
     }
 
     private Room tooSmall(Length wide, Length thin) {

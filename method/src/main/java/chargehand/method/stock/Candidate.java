@@ -12,7 +12,8 @@ import java.util.List;
  *
  * @param piece on the rack
  * @param raw its shape and sizes across
- * @param asDrawn whether a surface of the stock is left as drawn: the largest round, the flats, or a face of a block
+ * @param asDrawn whether a surface of the stock is left as drawn: the largest rounds and what is screwed on them, the
+ *     flats, or a face of a block
  * @param match how its material answers what was asked
  * @param way how it is cut up
  * @param allowances what is added to the part's own length

@@ -2,6 +2,7 @@ package chargehand.method.stock;
 
 import chargehand.measure.Length;
 import chargehand.measure.Limits;
+import chargehand.method.rack.Piece;
 import chargehand.method.rack.Piece.Condition;
 import chargehand.trade.fit.Iso286;
 import chargehand.trade.sum.Source;
@@ -54,6 +55,11 @@ final class Skin {
             case CAST -> false;
             case RECLAIMED -> false;
         };
+    }
+
+    /** What to mind where a surface stays as drawn. */
+    static String measureFirst(Piece piece) {
+        return "A surface of " + piece.name() + " stays as it is drawn: measure it before it is cut into.";
     }
 
     /** To what limits bright stock of this size is drawn. */

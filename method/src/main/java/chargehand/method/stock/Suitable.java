@@ -27,10 +27,7 @@ record Suitable(Part part, Piece piece, Answer.WillDo answer, Room.Enough room) 
         Working working = new Working();
         Yield gives = new YieldWorking(this, cut, working).worked(count);
         answer.cautions().forEach(working::caution);
-        if (room.asDrawn()) {
-            working.caution(
-                    "A surface of " + piece.name() + " stays as it is drawn: measure it before it is cut into.");
-        }
+        room.cautions().forEach(working::caution);
         return Optional.of(new Candidate(
                 piece,
                 room.raw(),

@@ -8,6 +8,10 @@ import chargehand.method.rack.Piece;
 import chargehand.part.Body;
 import chargehand.part.Part;
 import chargehand.part.Section;
+import chargehand.trade.thread.ThreadLimits;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 
 /** Whether a turned part goes into a bar. */
 final class TurnedRoom {
@@ -37,7 +41,7 @@ final class TurnedRoom {
 
     private Room inRound(Raw.Round raw) {
         if (leavesAsDrawn(raw)) {
-            return enough(raw, true, "the largest diameter stays as drawn");
+            return enough(raw, true, "the largest diameter is the bar's own and stays as drawn");
         }
         return turnedDown(raw, raw.diameter());
     }
@@ -59,7 +63,31 @@ final class TurnedRoom {
     }
 
     private Room.Enough enough(Raw raw, boolean asDrawn, String say) {
-        return new Room.Enough(raw, body.length(), asDrawn, say);
+        return new Room.Enough(raw, body.length(), asDrawn, say, asDrawn ? cautions(raw) : List.of());
+    }
+
+    private List<String> cautions(Raw raw) {
+        List<String> cautions = new ArrayList<>();
+        cautions.add(Skin.measureFirst(piece));
+        body.outside().stream()
+                .flatMap(section -> skim(section, raw).stream())
+                .distinct()
+                .forEach(cautions::add);
+        return cautions;
+    }
+
+    /** What to mind where a thread is cut on the bar and its class asks for less than the bar's full size. */
+    private Optional<String> skim(Section section, Raw raw) {
+        return section instanceof Section.Threaded threaded
+                        && threaded.thread().major().equals(raw.largestAcross())
+                ? ThreadLimits.find(threaded.thread(), threaded.fit())
+                        .flatMap(ThreadLimits::external)
+                        .flatMap(limits -> limits.major().most())
+                        .filter(most -> most.isLessThan(raw.largestAcross()))
+                        .map(most -> "The class of " + threaded.thread() + " asks for no more than "
+                                + both(most, part.unit())
+                                + " over the crests: if the bar is fuller, skim the end before it is screwed.")
+                : Optional.empty();
     }
 
     private boolean leavesAsDrawn(Raw.Round raw) {
@@ -75,10 +103,19 @@ final class TurnedRoom {
     }
 
     private boolean isAsDrawn(Section section, Raw.Round raw) {
-        return section instanceof Section.Round round
-                && isFree(section)
-                && round.diameter().length().equals(raw.diameter())
-                && Skin.mayStay(raw.diameter(), round.diameter().limits(part.general()), piece.condition());
+        if (!isFree(section)) {
+            return false;
+        }
+        return switch (section) {
+            case Section.Round(var stretch, var diameter) ->
+                diameter.length().equals(raw.diameter())
+                        && Skin.mayStay(raw.diameter(), diameter.limits(part.general()), piece.condition());
+            case Section.Threaded(var stretch, var thread, var fit) ->
+                thread.major().equals(raw.diameter()) && piece.condition() == Piece.Condition.BRIGHT;
+            case Section.Cone cone -> false;
+            case Section.Polygon polygon -> false;
+            case Section.Groove groove -> false;
+        };
     }
 
     private boolean isAsDrawn(Section section, Raw.Polygon raw) {

@@ -5,6 +5,7 @@ import static chargehand.method.stock.Wants.choose;
 import static chargehand.method.stock.Wants.hexagon;
 import static chargehand.method.stock.Wants.mm;
 import static chargehand.method.stock.Wants.round;
+import static chargehand.method.stock.Wants.thread;
 import static chargehand.method.stock.Wants.times;
 import static chargehand.method.stock.Wants.turned;
 import static chargehand.method.stock.Wants.with;
@@ -199,6 +200,17 @@ final class StockChooserTest {
         Part tied = Wants.tied(stud, new Tie("round 16", "round 25", mm("0.02")));
         assertThat(onlyReason(choose(tied, 1, bar))).contains("too thin");
         assertThat(onlyReason(choose(stud, 1, with(bar, Condition.BLACK)))).contains("too thin");
+    }
+
+    @Test
+    void candidates_studFromBarOfItsSize_screwedAsDrawn() {
+        Part stud = turned("EN8", "", thread("M20", "6g", "30"), round("20", "35"), thread("M20", "6g", "45"));
+        Candidates candidates = choose(stud, 1, bar("A1", "EN8", round("20"), "500"));
+        assertThat(candidates.fit()).isNotEmpty().allSatisfy(each -> {
+            assertThat(each.asDrawn()).isTrue();
+            // M20 6g: major 19.958 at the most (ISO 965-1: es = -42 µm for g at 2.5 mm pitch)
+            assertThat(each.cautions()).anyMatch(caution -> caution.contains("19.958 mm") && caution.contains("skim"));
+        });
     }
 
     @Test

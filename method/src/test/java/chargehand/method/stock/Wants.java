@@ -17,6 +17,7 @@ import chargehand.part.Section;
 import chargehand.part.Size;
 import chargehand.part.Stretch;
 import chargehand.part.Tie;
+import chargehand.trade.thread.ScrewThread;
 import java.util.List;
 import java.util.Optional;
 
@@ -39,6 +40,10 @@ final class Wants {
     static Section hexagon(String flats, String length) {
         Length corners = mm(flats).length().times(1 / Math.cos(Math.PI / 6));
         return new Section.Polygon(stretch("hexagon", length), 6, size(flats), corners);
+    }
+
+    static Section thread(String designation, String fit, String length) {
+        return new Section.Threaded(stretch("thread " + designation, length), ScrewThread.parse(designation), fit);
     }
 
     private static Stretch stretch(String name, String length) {

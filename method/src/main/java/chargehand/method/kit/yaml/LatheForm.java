@@ -41,7 +41,13 @@ final class LatheForm {
                 holders.orElseThrow()));
     }
 
-    private record Swing(Length overBed, Length overSlide) {}
+    private record Swing(Length overBed, Length overSlide) {
+        Swing {
+            if (overSlide.isMoreThan(overBed)) {
+                throw new IllegalArgumentException("the swing over the slide is more than over the bed");
+            }
+        }
+    }
 
     private static Optional<Swing> swing(Sheet sheet) {
         var overBed = sheet.length("over-bed");

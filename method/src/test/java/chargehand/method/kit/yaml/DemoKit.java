@@ -8,6 +8,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 
@@ -26,6 +27,11 @@ public final class DemoKit {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** The text of one of the kit's files. */
+    public static String file(String name) {
+        return Objects.requireNonNull(files().get(name), name);
     }
 
     /** The text of the rack's file. */
