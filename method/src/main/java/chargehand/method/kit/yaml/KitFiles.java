@@ -43,6 +43,11 @@ public final class KitFiles {
         return reading.result();
     }
 
+    /** The JSON Schema of a kit file, as text. */
+    public static String schema() {
+        return SchemaText.of(KitFiles.class, "kit.schema.json");
+    }
+
     private void file(String name, String text) {
         Faults inFile = new Faults();
         YamlTree.read(text, inFile)

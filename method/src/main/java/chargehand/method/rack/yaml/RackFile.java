@@ -2,6 +2,7 @@ package chargehand.method.rack.yaml;
 
 import chargehand.measure.LengthUnit;
 import chargehand.method.kit.yaml.KitText;
+import chargehand.method.kit.yaml.SchemaText;
 import chargehand.method.rack.Piece;
 import chargehand.method.rack.Rack;
 import chargehand.part.yaml.tree.Faults;
@@ -28,6 +29,11 @@ public final class RackFile {
         return rack.isPresent() && faults.isEmpty()
                 ? new RackRead.Sound(rack.get())
                 : new RackRead.Refused(faults.list());
+    }
+
+    /** The JSON Schema of a rack file, as text. */
+    public static String schema() {
+        return SchemaText.of(RackFile.class, "rack.schema.json");
     }
 
     private Optional<Rack> rack(Form whole) {
