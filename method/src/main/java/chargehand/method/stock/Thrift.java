@@ -37,7 +37,9 @@ final class Thrift {
 
     private static double cost(Candidate candidate, int count, double made) {
         double area = candidate.raw().areaSquareMm();
-        double intoSwarf = count * candidate.gives().perPiece().mm() * area - made;
+        Length cutInto =
+                candidate.gives().perPiece().minus(candidate.allowances().stub());
+        double intoSwarf = count * cutInto.mm() * area - made;
         return usedUp(candidate).mm() * area * worth(candidate.piece()) + intoSwarf;
     }
 

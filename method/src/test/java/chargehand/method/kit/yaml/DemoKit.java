@@ -3,6 +3,9 @@ package chargehand.method.kit.yaml;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import chargehand.method.kit.Kit;
+import chargehand.method.rack.Rack;
+import chargehand.method.rack.yaml.RackFile;
+import chargehand.method.rack.yaml.RackRead;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -45,6 +48,18 @@ public final class DemoKit {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** The text of one of the demo parts. */
+    public static String part(String name) {
+        return text(DEMO.resolve("parts").resolve(name + ".yaml"));
+    }
+
+    /** The rack, which must be sound. */
+    public static Rack soundRack() {
+        RackRead read = RackFile.read(rack());
+        assertThat(read).isInstanceOf(RackRead.Sound.class);
+        return ((RackRead.Sound) read).rack();
     }
 
     /** The kit, which must be sound. */

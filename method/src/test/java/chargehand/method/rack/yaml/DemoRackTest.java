@@ -10,15 +10,9 @@ import chargehand.method.rack.Rack;
 import org.junit.jupiter.api.Test;
 
 final class DemoRackTest {
-    static Rack rack() {
-        RackRead read = RackFile.read(DemoKit.rack());
-        assertThat(read).isInstanceOf(RackRead.Sound.class);
-        return ((RackRead.Sound) read).rack();
-    }
-
     @Test
     void read_demoRack_everyPiece() {
-        Rack rack = rack();
+        Rack rack = DemoKit.soundRack();
         assertThat(rack.pieces()).hasSize(39);
         assertThat(rack.pieces())
                 .filteredOn(piece -> piece.sure() == Piece.Sureness.UNKNOWN)
@@ -30,7 +24,7 @@ final class DemoRackTest {
 
     @Test
     void read_demoRack_onePieceAsWritten() {
-        Piece piece = rack().find("c2").orElseThrow();
+        Piece piece = DemoKit.soundRack().find("c2").orElseThrow();
         assertThat(piece.says()).isEqualTo("gunmetal LG2, 1 1/4 round, rack C, top");
         assertThat(piece.length().length()).isEqualTo(Length.in(18));
         assertThat(piece.condition()).isEqualTo(Piece.Condition.BRIGHT);
