@@ -1,6 +1,8 @@
 package chargehand.cli;
 
 import chargehand.measure.LengthUnit;
+import chargehand.trade.sum.Outcome;
+import chargehand.trade.sum.OutcomeTree;
 import chargehand.trade.sum.Sum;
 import chargehand.trade.sum.Sums;
 import java.io.BufferedReader;
@@ -97,7 +99,7 @@ final class SumsCommand implements Command {
     private static Map<String, Object> refused(long number, String say) {
         var refused = new LinkedHashMap<String, Object>();
         refused.put("line", number);
-        refused.put("error", Map.of("field", "line", "say", say));
+        refused.putAll(OutcomeTree.of(new Outcome.Refused("line", say)));
         return refused;
     }
 }

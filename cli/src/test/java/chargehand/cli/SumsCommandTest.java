@@ -51,9 +51,7 @@ final class SumsCommandTest {
         Map<String, Object> refused = JsonLines.read(said.lines().get(1));
         assertThat(refused).containsEntry("line", 3);
         assertThat(refused.get("error"))
-                .asInstanceOf(InstanceOfAssertFactories.MAP)
-                .containsEntry("field", "line")
-                .hasEntrySatisfying("say", say -> assertThat((String) say).startsWith("this cannot be read as JSON"));
+                .hasToString("{field=line, say=this cannot be read as JSON from character 2 on}");
         assertThat(said.lines().get(2)).startsWith("{\"id\":2,");
     }
 
@@ -138,7 +136,7 @@ final class SumsCommandTest {
         } else {
             assertThat(answer.get("error"))
                     .asInstanceOf(InstanceOfAssertFactories.map(String.class, String.class))
-                    .hasEntrySatisfying("field", field -> assertThat(field).isNotBlank())
+                    .containsKey("field")
                     .hasEntrySatisfying(
                             "say",
                             say -> assertThat(say)
