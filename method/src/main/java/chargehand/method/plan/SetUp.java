@@ -2,6 +2,7 @@ package chargehand.method.plan;
 
 import chargehand.measure.WorkTime;
 import chargehand.trade.sum.Step;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -29,6 +30,18 @@ public record SetUp(
         instructions = List.copyOf(instructions);
         operations = List.copyOf(operations);
         working = List.copyOf(working);
+    }
+
+    /** The same set-up with another time to set it. */
+    public SetUp withSetting(WorkTime time) {
+        return new SetUp(number, machine, holding, instructions, operations, time, loading, working);
+    }
+
+    /** The same set-up with one more instruction. */
+    public SetUp withInstruction(String instruction) {
+        var all = new ArrayList<>(instructions);
+        all.add(instruction);
+        return new SetUp(number, machine, holding, all, operations, setting, loading, working);
     }
 
     /** The time for so many pieces. */

@@ -1,0 +1,109 @@
+package chargehand.method.holding;
+
+import chargehand.measure.Length;
+import chargehand.measure.WorkTime;
+import chargehand.method.kit.Machine;
+import chargehand.method.plan.Holding;
+import chargehand.part.End;
+import chargehand.trade.sum.Step;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * One way of holding the work as it stands.
+ *
+ * @param machine it is held on
+ * @param holding how
+ * @param work what kind of work can be done in it
+ * @param clear the stretch of the axis that tools can reach from the side
+ * @param faces the ends that tools can reach along the axis
+ * @param gripped what the jaws bear on, to know what the work is held true to
+ * @param costs the time to set up once and to load each piece
+ * @param instructions how to set it up
+ * @param working grip, overhang and run-out as worked out
+ */
+public record Choice(
+        Machine machine,
+        Holding holding,
+        Work work,
+        Stretch clear,
+        Set<End> faces,
+        Gripped gripped,
+        Costs costs,
+        List<String> instructions,
+        List<Step> working) {
+    public Choice {
+        faces = Set.copyOf(faces);
+        instructions = List.copyOf(instructions);
+        working = List.copyOf(working);
+    }
+
+    /** The kinds of work. */
+    public enum Work {
+        /** The work turns: facing, turning, boring, threading, parting. */
+        TURNING,
+        /** The work is indexed under a milling cutter. */
+        DIVIDING,
+        /** The work lies across under a drill. */
+        CROSS_DRILLING,
+        /** The work lies along under a milling cutter. */
+        KEYWAYING
+    }
+
+    /** A stretch of the axis, from less to more. */
+    public record Stretch(Length from, Length to) {
+        public boolean contains(Length start, Length end) {
+            return !start.isLessThan(from) && !end.isMoreThan(to);
+        }
+    }
+
+    /** The time it costs. */
+    public record Costs(WorkTime setting, WorkTime loading) {
+        public WorkTime time(int count) {
+            return setting.plus(loading.times(count));
+        }
+    }
+
+    /** What the work is held by. */
+    public sealed interface Gripped {
+        /** The stock's own surface. */
+        record Raw() implements Gripped {}
+
+        /** A finished outside section. */
+        record OnSection(int index) implements Gripped {}
+
+        /** A finished bore. */
+        record OnBore(int index) implements Gripped {}
+
+        /** The two centre holes. */
+        record OnCentres() implements Gripped {}
+    }
+
+    /** The run-out to expect in this holding, against what it is held by. */
+    public Length runOut() {
+        return switch (holding) {
+            case Holding.InChuck chuck -> chuck.runOut();
+            case Holding.InCollet collet -> collet.runOut();
+            case Holding.BetweenCentres centres -> centres.runOut();
+            case Holding.OnMandrel mandrel -> mandrel.runOut();
+            case Holding.InDividingHead head -> head.runOut();
+            case Holding.LaidAcross laid -> Length.ZERO;
+            case Holding.InVice vice -> Length.ZERO;
+            case Holding.Clamped clamped -> Length.ZERO;
+        };
+    }
+
+    /** Whether the tailstock carries a centre, so that nothing can be done along the axis. */
+    public boolean isCentred() {
+        return switch (holding) {
+            case Holding.InChuck chuck -> !(chuck.support() instanceof Holding.Support.None);
+            case Holding.InCollet collet -> !(collet.support() instanceof Holding.Support.None);
+            case Holding.BetweenCentres centres -> true;
+            case Holding.OnMandrel mandrel -> true;
+            case Holding.InDividingHead head -> !(head.support() instanceof Holding.Support.None);
+            case Holding.LaidAcross laid -> false;
+            case Holding.InVice vice -> false;
+            case Holding.Clamped clamped -> false;
+        };
+    }
+}

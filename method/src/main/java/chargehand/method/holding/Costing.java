@@ -1,0 +1,64 @@
+package chargehand.method.holding;
+
+import chargehand.measure.WorkTime;
+
+/**
+ * What a holding costs in time: to set the machine up for it once, and to load, true and unload one piece. Shop estimates
+ * of ours until the shop's own times are learnt.
+ */
+final class Costing {
+    /** Drawing a bar out takes about this much of the time of loading a loose piece. */
+    private static final double DRAWING_OUT = 0.5;
+
+    private Costing() {}
+
+    static Choice.Costs minutes(double setting, double loading) {
+        return new Choice.Costs(WorkTime.minutes(setting), WorkTime.minutes(loading));
+    }
+
+    static Choice.Costs selfCentring(GripRules.Steadying support) {
+        return minutes(4 + supportMinutes(support), support == GripRules.Steadying.NONE ? 0.7 : 1.2);
+    }
+
+    /** Each piece is dialled true. */
+    static Choice.Costs dialled(GripRules.Steadying support) {
+        return minutes(6 + supportMinutes(support), 6);
+    }
+
+    static Choice.Costs collet(GripRules.Steadying support) {
+        return minutes(5 + supportMinutes(support), support == GripRules.Steadying.NONE ? 0.4 : 0.9);
+    }
+
+    static Choice.Costs centres() {
+        return minutes(8, 1.5);
+    }
+
+    static Choice.Costs mandrel() {
+        return minutes(8, 2);
+    }
+
+    static Choice.Costs dividingHead(boolean dialled) {
+        return minutes(20, dialled ? 7 : 1.5);
+    }
+
+    static Choice.Costs vees() {
+        return minutes(6, 1.5);
+    }
+
+    static Choice.Costs millVice() {
+        return minutes(10, 1.5);
+    }
+
+    /** The same where the work is the end of a bar, which is only drawn out to a stop for the next piece. */
+    static Choice.Costs onBar(Choice.Costs costs) {
+        return new Choice.Costs(costs.setting(), costs.loading().times(DRAWING_OUT));
+    }
+
+    private static double supportMinutes(GripRules.Steadying support) {
+        return switch (support) {
+            case NONE -> 0;
+            case CENTRE -> 2;
+            case TRAVELLING_STEADY -> 8;
+        };
+    }
+}

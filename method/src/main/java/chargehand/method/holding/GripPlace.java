@@ -1,0 +1,146 @@
+package chargehand.method.holding;
+
+import chargehand.measure.Length;
+import chargehand.method.task.Shape;
+import chargehand.method.task.Task;
+import chargehand.method.work.Blanks;
+import chargehand.method.work.Standing;
+import chargehand.part.End;
+import chargehand.part.Section;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A stretch of the work's outside, of one diameter, that jaws could close on from the headstock's side.
+ *
+ * @param headstock the end of the part that points to the headstock
+ * @param stop how far tools may come; the jaws begin a clearance beyond it
+ * @param inner where the stretch ends towards the headstock
+ * @param diameter over which the jaws close
+ * @param sides of the surface gripped; 0 for round
+ * @param gripped what it is
+ */
+record GripPlace(End headstock, Length stop, Length inner, Length diameter, int sides, Choice.Gripped gripped) {
+
+    /**
+     * Every place on the work as it stands, with {@code headstock} pointing to the headstock: at each border of sections,
+     * and where jaws just cover the end of a long stretch.
+     */
+    static List<GripPlace> list(Standing work, End headstock, Length jawLength) {
+        var places = new ArrayList<GripPlace>();
+        for (GripPlace place : borders(work, headstock)) {
+            places.add(place);
+            place.pushedOut(jawLength).ifPresent(places::add);
+        }
+        return places;
+    }
+
+    private Optional<GripPlace> pushedOut(Length jawLength) {
+        Length further = headstock.other().from(inner, jawLength.plus(clearance()));
+        return headstock.distance(stop, further).isMoreThan(jawLength)
+                ? Optional.of(new GripPlace(headstock, further, inner, diameter, sides, gripped))
+                : Optional.empty();
+    }
+
+    private static List<GripPlace> borders(Standing work, End headstock) {
+        var places = new ArrayList<GripPlace>();
+        if (work.isOnBar()) {
+            work.slot().filter(slot -> slot.bar() == headstock).ifPresent(slot -> addBar(work, slot, places));
+            return places;
+        }
+        addRaw(work, headstock, work.face(headstock), places);
+        for (int i = 0; i < work.shape().count(); i++) {
+            onSection(work, i, headstock).ifPresent(places::add);
+        }
+        return places;
+    }
+
+    /** Where the jaws begin. */
+    Length jawFront() {
+        return headstock.from(stop, clearance());
+    }
+
+    private Length clearance() {
+        return switch (gripped) {
+            case Choice.Gripped.Raw raw -> GripRules.CLEARANCE;
+            case Choice.Gripped.OnSection section -> GripRules.CLEARANCE_FINISHED;
+            case Choice.Gripped.OnBore bore -> GripRules.CLEARANCE_FINISHED;
+            case Choice.Gripped.OnCentres centres -> GripRules.CLEARANCE_FINISHED;
+        };
+    }
+
+    /** How much of the stretch jaws so long can use. */
+    Length grip(Length jawLength) {
+        return Length.least(jawLength, headstock.distance(jawFront(), inner));
+    }
+
+    private static void addBar(Standing work, Standing.Slot slot, List<GripPlace> places) {
+        Length end = work.outerEnd(slot.bar());
+        places.add(raw(work, slot.bar(), slot.barSide(), end));
+        addRaw(work, slot.bar(), end, places);
+    }
+
+    /** The raw stock from the headstock's end inward, with a stop at each border of sections still raw, and close in. */
+    private static void addRaw(Standing work, End headstock, Length inner, List<GripPlace> places) {
+        Shape shape = work.shape();
+        End free = headstock.other();
+        boolean whole = true;
+        int outermost = headstock == End.A ? 0 : shape.count() - 1;
+        for (int i = outermost; shape.isSection(i); i = shape.neighbour(i, free)) {
+            if (!work.isRaw(i)) {
+                whole = false;
+                break;
+            }
+            places.add(raw(work, headstock, shape.border(i, free), inner));
+        }
+        if (whole) {
+            places.add(raw(work, headstock, headstock.from(work.face(free), GripRules.CLOSE_IN), inner));
+        }
+    }
+
+    private static GripPlace raw(Standing work, End headstock, Length stop, Length inner) {
+        return new GripPlace(
+                headstock,
+                stop,
+                inner,
+                Blanks.gripped(work.blank()),
+                Blanks.sides(work.blank()),
+                new Choice.Gripped.Raw());
+    }
+
+    private static Optional<GripPlace> onSection(Standing work, int index, End headstock) {
+        if (work.isRaw(index) || !isClearBehind(work, index, headstock)) {
+            return Optional.empty();
+        }
+        Shape shape = work.shape();
+        Length stop = shape.border(index, headstock.other());
+        Length inner = shape.border(index, headstock);
+        var gripped = new Choice.Gripped.OnSection(index);
+        return switch (shape.section(index)) {
+            case Section.Round round ->
+                Optional.of(
+                        new GripPlace(headstock, stop, inner, round.diameter().length(), 0, gripped));
+            case Section.Polygon polygon ->
+                work.isDone(new Task.Flats(index, polygon))
+                        ? Optional.of(new GripPlace(
+                                headstock, stop, inner, polygon.flats().length(), polygon.sides(), gripped))
+                        : Optional.of(new GripPlace(headstock, stop, inner, polygon.corners(), 0, gripped));
+            case Section.Cone cone -> Optional.empty();
+            case Section.Threaded threaded -> Optional.empty();
+            case Section.Groove groove -> Optional.empty();
+        };
+    }
+
+    /** Whether nothing between a section and the headstock's end is larger than the section, so that jaws come over it. */
+    private static boolean isClearBehind(Standing work, int index, End headstock) {
+        Shape shape = work.shape();
+        Length diameter = work.diameter(index);
+        for (int i = shape.neighbour(index, headstock); shape.isSection(i); i = shape.neighbour(i, headstock)) {
+            if (work.diameter(i).isMoreThan(diameter)) {
+                return false;
+            }
+        }
+        return true;
+    }
+}

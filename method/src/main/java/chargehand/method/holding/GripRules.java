@@ -1,0 +1,79 @@
+package chargehand.method.holding;
+
+import chargehand.measure.Length;
+import chargehand.trade.sum.Source;
+
+/**
+ * How much grip work needs and how far it may stand out. All are common practice: a learner is taught them as rules of
+ * thumb, and they err on the safe side for the light cuts of elderly machines.
+ */
+final class GripRules {
+    /** Every rule here is of this kind. */
+    static final Source SOURCE = Source.COMMON_PRACTICE;
+
+    /** Clear space between jaws on the stock's own surface and the nearest cut. */
+    static final Length CLEARANCE = Length.mm(2);
+
+    /** Clear space between jaws on a finished section and its shoulder. */
+    static final Length CLEARANCE_FINISHED = Length.mm(1);
+
+    /** The most that work may stand out unsupported: length over diameter, added up along it. */
+    static final double MOST_UNSUPPORTED = 5;
+
+    /** The most that may stand out unsupported at all, cut only near the jaws: beyond it work whips. */
+    static final double MOST_WITHOUT_WHIP = 10;
+
+    /** The most with a centre in the tailstock. */
+    static final double MOST_CENTRED = 12;
+
+    /** The most with a centre and a travelling steady. */
+    static final double MOST_STEADIED = 24;
+
+    /** How far work is drawn out to be faced and centred close to the jaws. */
+    static final Length CLOSE_IN = Length.mm(10);
+
+    /** What four-jaw work is dialled to, whatever the chuck. */
+    static final Length DIALLED = Length.mm(0.02);
+
+    /** The run-out of work between true centres. */
+    static final Length CENTRES = Length.mm(0.01);
+
+    private static final Length LEAST_GRIP = Length.mm(5);
+    private static final double GRIP_OF_DIAMETER = 0.25;
+    private static final double GRIP_OF_OVERHANG = 0.25;
+
+    private GripRules() {}
+
+    /**
+     * The shortest grip.
+     *
+     * @param diameter gripped
+     * @param overhang how far the work stands out
+     * @param centred whether a centre takes the outer end, so that the jaws only drive
+     */
+    static Length leastGrip(Length diameter, Length overhang, boolean centred) {
+        Length byDiameter = Length.most(LEAST_GRIP, diameter.times(GRIP_OF_DIAMETER));
+        return centred ? byDiameter : Length.most(byDiameter, overhang.times(GRIP_OF_OVERHANG));
+    }
+
+    /** The slenderness allowed with this support. */
+    static double most(Steadying support) {
+        return switch (support) {
+            case NONE -> MOST_UNSUPPORTED;
+            case CENTRE -> MOST_CENTRED;
+            case TRAVELLING_STEADY -> MOST_STEADIED;
+        };
+    }
+
+    /** The slenderness allowed to stand out, though not to be cut all along. */
+    static double mostOut(Steadying support) {
+        return Math.max(MOST_WITHOUT_WHIP, most(support));
+    }
+
+    /** What can hold the outer end. */
+    enum Steadying {
+        NONE,
+        CENTRE,
+        TRAVELLING_STEADY
+    }
+}

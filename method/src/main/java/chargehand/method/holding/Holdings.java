@@ -1,0 +1,35 @@
+package chargehand.method.holding;
+
+import chargehand.method.kit.Kit;
+import chargehand.method.kit.Lathe;
+import chargehand.method.kit.Mill;
+import chargehand.method.kit.RadialDrill;
+import chargehand.method.work.Standing;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Every way in which a shop's kit can hold a piece of turned work as it stands. */
+public final class Holdings {
+    private final Kit kit;
+
+    public Holdings(Kit kit) {
+        this.kit = kit;
+    }
+
+    /** The choices, in the order of the kit. */
+    public List<Choice> list(Standing work) {
+        var choices = new ArrayList<Choice>();
+        for (Lathe lathe : kit.lathes()) {
+            choices.addAll(LatheHoldings.list(lathe, work));
+            choices.addAll(CentreHoldings.list(lathe, work, kit.tooling().mandrels()));
+        }
+        for (Mill mill : kit.mills()) {
+            mill.dividingHead().ifPresent(head -> choices.addAll(TableHoldings.dividing(mill, head, work)));
+            mill.vices().forEach(vice -> choices.addAll(TableHoldings.inVice(mill, vice, work)));
+        }
+        for (RadialDrill drill : kit.drills()) {
+            choices.addAll(TableHoldings.inVees(drill, work));
+        }
+        return choices;
+    }
+}

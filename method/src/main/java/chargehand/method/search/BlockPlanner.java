@@ -1,0 +1,213 @@
+package chargehand.method.search;
+
+import chargehand.measure.Length;
+import chargehand.method.kit.Bench;
+import chargehand.method.kit.HoleTools;
+import chargehand.method.kit.Kit;
+import chargehand.method.kit.Lathe;
+import chargehand.method.kit.Machine;
+import chargehand.method.kit.Mill;
+import chargehand.method.kit.RadialDrill;
+import chargehand.method.kit.Saw;
+import chargehand.method.kit.Vice;
+import chargehand.method.plan.Blank;
+import chargehand.method.plan.Method;
+import chargehand.method.plan.Planned;
+import chargehand.method.plan.Planned.Code;
+import chargehand.method.plan.Planned.Reason;
+import chargehand.method.plan.SetUp;
+import chargehand.method.rack.Rack;
+import chargehand.method.setting.BlockFaces;
+import chargehand.method.setting.BlockFaces.Pair;
+import chargehand.method.setting.BlockHoles;
+import chargehand.method.setting.BlockMaking;
+import chargehand.method.setting.SawWork;
+import chargehand.method.stock.Candidate;
+import chargehand.method.stock.Candidates;
+import chargehand.method.stock.CuttingUp;
+import chargehand.method.stock.StockChooser;
+import chargehand.part.Body;
+import chargehand.part.End;
+import chargehand.part.Hole;
+import chargehand.part.Part;
+import chargehand.trade.material.Materials;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Plans a block: sawn to length, its faces brought to size in a mill's vice pair by pair, broad faces first, then its holes.
+ * Every piece of stock, mill, vice and drill that serves is weighed; faces that the stock brings to size are left as drawn.
+ */
+final class BlockPlanner {
+    private static final Length DRILL_NEAR = Length.mm(0.3);
+
+    private final Kit kit;
+    private final Rack rack;
+    private final Part part;
+    private final Body.Block body;
+    private final List<Reason> reasons = new ArrayList<>();
+    private long weighed;
+
+    BlockPlanner(Kit kit, Rack rack, Part part, Body.Block body) {
+        this.kit = kit;
+        this.rack = rack;
+        this.part = part;
+        this.body = body;
+    }
+
+    Planned plan(int count) {
+        Candidates candidates = StockChooser.candidates(part, count, rack, CuttingUp.with(kit));
+        if (candidates.fit().isEmpty()) {
+            return new Planned.NotHere(List.of(Reasons.noStock(part, candidates.passedOver())));
+        }
+        missingTools();
+        Optional<Method> best = candidates.fit().stream()
+                .flatMap(candidate -> methods(candidate, count, candidates).stream())
+                .min(Comparator.comparingDouble(method -> method.time().seconds()));
+        if (best.isEmpty() && reasons.isEmpty()) {
+            reasons.add(noHolding());
+        }
+        return reasons.isEmpty()
+                ? new Planned.Ready(best.orElseThrow(), weighed)
+                : new Planned.NotHere(reasons.stream().distinct().toList());
+    }
+
+    private List<Method> methods(Candidate candidate, int count, Candidates candidates) {
+        var methods = new ArrayList<Method>();
+        Blank.Slab slab = (Blank.Slab) candidate.blank(Length.ZERO, End.B);
+        var making = new BlockMaking(
+                part,
+                body,
+                Materials.find(candidate.piece().material())
+                        .or(() -> Materials.find(part.material()))
+                        .orElseGet(() -> Materials.get("EN3")),
+                kit);
+        for (List<SetUp> setUps : faced(making, slab)) {
+            for (List<SetUp> whole : drilled(making, setUps)) {
+                weighed++;
+                methods.add(new Method(
+                        part.title(),
+                        part.issue(),
+                        count,
+                        new Method.StockUse(
+                                candidate.piece().name(),
+                                candidate.piece().says(),
+                                slab,
+                                candidate.gives().perLength(),
+                                candidate.working(),
+                                candidates.passedOver()),
+                        whole,
+                        candidate.cautions()));
+            }
+        }
+        return methods;
+    }
+
+    /** Sawing and all faces, on each mill and vice that takes the block; sawing alone where no face needs milling. */
+    private List<List<SetUp>> faced(BlockMaking making, Blank.Slab slab) {
+        SetUp sawing = SawWork.blanks(kit.saws().getFirst(), slab);
+        List<Pair> pairs = pairs(slab);
+        if (pairs.isEmpty()) {
+            return List.of(List.of(sawing));
+        }
+        var all = new ArrayList<List<SetUp>>();
+        for (Mill mill : kit.mills()) {
+            for (Vice vice : mill.vices()) {
+                if (takes(mill, vice, slab) && !kit.tooling().millCutters().isEmpty()) {
+                    var faces = new BlockFaces(making, mill, vice);
+                    var setUps = new ArrayList<SetUp>(List.of(sawing));
+                    pairs.forEach(
+                            pair -> setUps.addAll(faces.write(setUps.size() + 1, pair, BlockFaces.raw(slab, pair))));
+                    all.add(List.copyOf(setUps));
+                }
+            }
+        }
+        return all;
+    }
+
+    /** The pairs of faces that the stock does not bring to size. */
+    private List<Pair> pairs(Blank.Slab slab) {
+        return List.of(Pair.THICKNESS, Pair.WIDTH, Pair.LENGTH).stream()
+                .filter(pair -> !BlockFaces.raw(slab, pair).equals(size(pair)))
+                .toList();
+    }
+
+    private Length size(Pair pair) {
+        return switch (pair) {
+            case THICKNESS -> body.thickness().length();
+            case WIDTH -> body.width().length();
+            case LENGTH -> body.length().length();
+        };
+    }
+
+    private static boolean takes(Mill mill, Vice vice, Blank.Slab slab) {
+        Length across = Length.least(slab.width(), vice.opening());
+        return !slab.length().isMoreThan(mill.travels().along())
+                && !slab.width().isMoreThan(across);
+    }
+
+    private List<List<SetUp>> drilled(BlockMaking making, List<SetUp> before) {
+        if (body.holes().isEmpty()) {
+            return List.of(before);
+        }
+        var all = new ArrayList<List<SetUp>>();
+        for (Machine machine : kit.machines()) {
+            for (Vice vice : vices(machine)) {
+                if (!body.width().length().isMoreThan(vice.opening())) {
+                    var setUps = new ArrayList<>(before);
+                    setUps.add(new BlockHoles(making, machine, vice).write(before.size() + 1));
+                    all.add(List.copyOf(setUps));
+                }
+            }
+        }
+        return all;
+    }
+
+    private static List<Vice> vices(Machine machine) {
+        return switch (machine) {
+            case RadialDrill drill -> drill.vices();
+            case Mill mill -> mill.vices();
+            case Lathe lathe -> List.of();
+            case Saw saw -> List.of();
+            case Bench bench -> List.of();
+        };
+    }
+
+    private void missingTools() {
+        for (Hole hole : body.holes()) {
+            missing(hole).ifPresent(reasons::add);
+        }
+    }
+
+    private Optional<Reason> missing(Hole hole) {
+        HoleTools tools = kit.tooling().holeTools();
+        boolean owned = switch (hole) {
+            case Hole.Drilled drilled -> hasDrill(tools, drilled.diameter().length());
+            case Hole.Reamed reamed ->
+                tools.reamers().stream()
+                        .anyMatch(reamer ->
+                                reamer.diameter().equals(reamed.diameter().length()));
+            case Hole.Tapped tapped ->
+                tools.findTap(tapped.thread().designation()).isPresent();
+        };
+        return owned
+                ? Optional.empty()
+                : Optional.of(new Reason(
+                        Code.NO_TOOL,
+                        hole.name() + " cannot be made: no drill, reamer or tap of its size is owned.",
+                        "Buy or borrow the tool, or change the size to one that is owned."));
+    }
+
+    private static boolean hasDrill(HoleTools tools, Length diameter) {
+        return tools.drills().stream().anyMatch(drill -> drill.diameter().isWithin(DRILL_NEAR, diameter));
+    }
+
+    private Reason noHolding() {
+        return new Reason(
+                Code.NO_HOLDING,
+                "No mill or drill here has a vice that opens over the block and a table that travels past it.",
+                "Clamp it to a larger machine's table, or send it out.");
+    }
+}

@@ -1,0 +1,107 @@
+package chargehand.method.search;
+
+import chargehand.method.kit.Kit;
+import chargehand.method.plan.Planned.Code;
+import chargehand.method.plan.Planned.Reason;
+import chargehand.method.task.Task;
+import chargehand.method.task.Tasks;
+import chargehand.part.Across;
+import chargehand.part.Bore;
+import chargehand.part.Part;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+/** Remembers which tasks any holding could do, so that a search that fails can say what stood in its way. */
+final class Unreached {
+    private final Part part;
+    private final Kit kit;
+    private final Set<Task> wanted = new LinkedHashSet<>();
+    private final Set<Task> reached = new HashSet<>();
+
+    Unreached(Part part, Kit kit) {
+        this.part = part;
+        this.kit = kit;
+    }
+
+    void want(Tasks tasks) {
+        tasks.required().stream().mapToObj(tasks::get).forEach(wanted::add);
+    }
+
+    void reach(Task task) {
+        reached.add(task);
+    }
+
+    /** The reasons: one for each task no holding could do, or one for the whole where each could but not all together. */
+    List<Reason> reasons() {
+        var reasons = new ArrayList<Reason>();
+        for (Task task : wanted) {
+            if (!reached.contains(task)) {
+                reasons.add(reason(task));
+            }
+        }
+        if (reasons.isEmpty()) {
+            reasons.add(new Reason(
+                    Code.NO_HOLDING,
+                    "Every surface of " + part.title()
+                            + " could be made here by itself, but no order of holdings makes them all: what is made first"
+                            + " leaves too little to hold, or is not held true enough for what is tied to it.",
+                    "Leave a stub to hold by, allow more run-out, or make a bush or fixture to hold it."));
+        }
+        return reasons.stream().distinct().toList();
+    }
+
+    private Reason reason(Task task) {
+        return switch (task) {
+            case Task.Threading thread ->
+                new Reason(
+                        Code.NO_THREAD_WAY,
+                        thread.section().thread().designation() + " on "
+                                + thread.section().name()
+                                + " cannot be cut: no die that reaches it is owned, and no train of the lathes' wheels cuts its"
+                                + " pitch near enough with a tool of its angle.",
+                        "Borrow the die or the wheels, or a screw-cutting tool of its form.");
+            case Task.Flats flats ->
+                new Reason(
+                        Code.NO_DIVISION,
+                        "The " + flats.section().sides() + " flats of "
+                                + flats.section().name()
+                                + " cannot be milled: nothing holds the work in a dividing head with them clear.",
+                        "Use bar of that shape, or file them to a gauge.");
+            case Task.Inside inside -> insideReason(inside.bore());
+            case Task.Crossing crossing -> crossingReason(crossing.across());
+            case Task.Turned turned ->
+                holding("The outside of " + turned.section().name() + " cannot be turned");
+            case Task.Corner corner -> holding("A corner of " + corner.section().name() + " cannot be reached");
+            case Task.FaceOf face -> holding("End " + face.end() + " cannot be faced");
+            case Task.OffTheBar off -> holding("It cannot be parted off");
+            case Task.CentreIn centre -> holding("End " + centre.end() + " cannot be centred");
+        };
+    }
+
+    private Reason holding(String what) {
+        boolean anyLathe = !kit.lathes().isEmpty();
+        return new Reason(
+                anyLathe ? Code.NO_HOLDING : Code.NO_MACHINE,
+                what + ": no holding on this kit's machines leaves it clear, grips enough and is stiff enough.",
+                anyLathe ? "A steady, a longer blank with a stub to hold by, or a larger lathe." : "A lathe.");
+    }
+
+    private static Reason insideReason(Bore bore) {
+        return new Reason(
+                Code.NO_TOOL,
+                bore.name() + " cannot be made: no drill, boring bar, reamer or tap that is owned reaches its size and"
+                        + " depth from an end that can be held clear.",
+                "The tool for it, or a size that the shop has tools for.");
+    }
+
+    private static Reason crossingReason(Across across) {
+        return new Reason(
+                Code.NO_TOOL,
+                across.name()
+                        + " cannot be made: no drill or cutter of its size is owned, or nothing holds the work across.",
+                "The drill or cutter for it.");
+    }
+}

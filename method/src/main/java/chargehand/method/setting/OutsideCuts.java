@@ -1,0 +1,101 @@
+package chargehand.method.setting;
+
+import chargehand.measure.Length;
+import chargehand.method.task.Shape;
+import chargehand.method.work.Standing;
+import chargehand.part.End;
+import chargehand.part.Section;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * The order in which the outside is turned in one holding: from the largest diameter down, each cut taken from the free end
+ * as far as its own section goes, so that every smaller section is roughed on the way; necks and grooves last.
+ */
+final class OutsideCuts {
+    private final Shape shape;
+    private final End free;
+    private final Length[] diameters;
+    private final Standing work;
+
+    /**
+     * One stretch to turn.
+     *
+     * @param section the section it brings to size
+     * @param from along the axis, less than {@code to}
+     * @param to along the axis
+     * @param start the largest diameter met on the way
+     * @param finish the diameter it leaves
+     */
+    record Turning(int section, Length from, Length to, Length start, Length finish) {
+        Length length() {
+            return to.minus(from);
+        }
+    }
+
+    private OutsideCuts(Standing work, End free) {
+        this.shape = work.shape();
+        this.free = free;
+        this.work = work;
+        this.diameters = new Length[shape.count()];
+        for (int i = 0; i < diameters.length; i++) {
+            diameters[i] = work.diameter(i);
+        }
+    }
+
+    /** The stretches for these sections, grooves left out. */
+    static List<Turning> list(Standing work, BitSet sections, End free) {
+        var cuts = new OutsideCuts(work, free);
+        var order = sections.stream()
+                .boxed()
+                .filter(index -> !(cuts.shape.section(index) instanceof Section.Groove))
+                .sorted(Comparator.comparing((Integer index) -> cuts.shape.isNeck(index))
+                        .thenComparing(index -> cuts.shape.diameter(index), Comparator.reverseOrder())
+                        .thenComparing(index -> cuts.fromFree(index), Comparator.reverseOrder()))
+                .toList();
+        var turnings = new ArrayList<Turning>();
+        for (int index : order) {
+            if (cuts.diameters[index].isMoreThan(cuts.shape.diameter(index))) {
+                turnings.add(cuts.turn(index, sections));
+            }
+        }
+        return turnings;
+    }
+
+    private int fromFree(int index) {
+        return free == End.A ? index : shape.count() - 1 - index;
+    }
+
+    /** Takes a section to its own diameter, and with it all that lies towards the free end and will be smaller. */
+    private Turning turn(int index, BitSet sections) {
+        Length finish = shape.diameter(index);
+        Length start = diameters[index];
+        Length inner = innerBorder(index);
+        Length outer = shape.border(index, free);
+        diameters[index] = finish;
+        int next = shape.neighbour(index, free);
+        while (shape.isSection(next)
+                && sections.get(next)
+                && !shape.diameter(next).isMoreThan(finish)) {
+            start = Length.most(start, diameters[next]);
+            diameters[next] = Length.least(diameters[next], finish);
+            outer = shape.border(next, free);
+            next = shape.neighbour(next, free);
+        }
+        if (!shape.isSection(next)) {
+            outer = work.face(free);
+        }
+        return new Turning(index, Length.least(inner, outer), Length.most(inner, outer), start, finish);
+    }
+
+    /** The section's border towards the headstock; the last one is turned on past the slot in which it will be parted. */
+    private Length innerBorder(int index) {
+        boolean last = !shape.isSection(shape.neighbour(index, free.other()));
+        return work.slot()
+                .filter(slot -> last && work.isOnBar() && slot.bar() == free.other())
+                .map(Standing.Slot::barSide)
+                .orElse(shape.border(index, free.other()));
+    }
+}

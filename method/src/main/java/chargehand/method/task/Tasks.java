@@ -1,0 +1,217 @@
+package chargehand.method.task;
+
+import chargehand.measure.Length;
+import chargehand.part.Across;
+import chargehand.part.Body;
+import chargehand.part.Bore;
+import chargehand.part.Depth;
+import chargehand.part.Edge;
+import chargehand.part.End;
+import chargehand.part.Section;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+
+/**
+ * All the tasks of a turned part, each with the tasks that must be done before it by the trade's order: face before
+ * drilling, a small bore before a larger one, finish size before screwing, undercut before thread, corners before flats.
+ */
+public final class Tasks {
+    private final Shape shape;
+    private final List<Task> list = new ArrayList<>();
+    private final List<BitSet> before = new ArrayList<>();
+
+    private Tasks(Shape shape) {
+        this.shape = shape;
+    }
+
+    /**
+     * The tasks of a body.
+     *
+     * @param offTheBar whether the work must come off a longer bar
+     */
+    public static Tasks of(Body.Turned body, boolean offTheBar) {
+        var tasks = new Tasks(new Shape(body));
+        tasks.collect(offTheBar);
+        tasks.list.forEach(task -> tasks.before.add(tasks.mustPrecede(task)));
+        return tasks;
+    }
+
+    public Shape shape() {
+        return shape;
+    }
+
+    /** The tasks; their places in this list are their numbers in every set of tasks. */
+    public List<Task> list() {
+        return List.copyOf(list);
+    }
+
+    public Task get(int number) {
+        return list.get(number);
+    }
+
+    public int size() {
+        return list.size();
+    }
+
+    /** The numbers of the tasks that must be done before this one, in this set-up or an earlier one. */
+    public BitSet before(int number) {
+        return (BitSet) before.get(number).clone();
+    }
+
+    /** The number of a task; refuses one that is not of this part. */
+    public int number(Task task) {
+        int number = list.indexOf(task);
+        if (number < 0) {
+            throw new IllegalArgumentException("not a task of this part: " + task);
+        }
+        return number;
+    }
+
+    public boolean contains(Task task) {
+        return list.contains(task);
+    }
+
+    /** The numbers of the tasks the part asks for: all but the aids. */
+    public BitSet required() {
+        var required = new BitSet(list.size());
+        for (int i = 0; i < list.size(); i++) {
+            required.set(i, !(list.get(i) instanceof Task.CentreIn));
+        }
+        return required;
+    }
+
+    private void collect(boolean offTheBar) {
+        for (End end : End.values()) {
+            list.add(new Task.FaceOf(end));
+            if (shape.body().inside().stream().noneMatch(bore -> Bores.opensAt(bore, end))) {
+                list.add(new Task.CentreIn(end));
+            }
+        }
+        for (int i = 0; i < shape.count(); i++) {
+            collectSection(i);
+        }
+        List<Bore> inside = shape.body().inside();
+        for (int i = 0; i < inside.size(); i++) {
+            list.add(new Task.Inside(i, inside.get(i)));
+        }
+        List<Across> across = shape.body().across();
+        for (int i = 0; i < across.size(); i++) {
+            list.add(new Task.Crossing(i, across.get(i)));
+        }
+        if (offTheBar) {
+            list.add(new Task.OffTheBar());
+        }
+    }
+
+    private void collectSection(int index) {
+        Section section = shape.section(index);
+        list.add(new Task.Turned(index, section));
+        for (End side : End.values()) {
+            if (!(shape.edge(index, side) instanceof Edge.Plain)) {
+                list.add(new Task.Corner(index, section, side));
+            }
+        }
+        switch (section) {
+            case Section.Threaded threaded -> list.add(new Task.Threading(index, threaded));
+            case Section.Polygon polygon -> list.add(new Task.Flats(index, polygon));
+            case Section.Round round -> {}
+            case Section.Cone cone -> {}
+            case Section.Groove groove -> {}
+        }
+    }
+
+    private BitSet mustPrecede(Task task) {
+        var first = new BitSet(list.size());
+        for (int i = 0; i < list.size(); i++) {
+            if (precedes(list.get(i), task)) {
+                first.set(i);
+            }
+        }
+        return first;
+    }
+
+    private boolean precedes(Task first, Task then) {
+        return switch (then) {
+            case Task.FaceOf face -> false;
+            case Task.CentreIn centre -> first instanceof Task.FaceOf face && face.end() == centre.end();
+            case Task.Turned turned -> false;
+            case Task.Corner corner -> precedesCorner(first, corner);
+            case Task.Threading thread -> precedesThread(first, thread);
+            case Task.Flats flats -> isTurningOf(first, flats.index()) || isCornerOf(first, flats.index());
+            case Task.Inside inside -> precedesInside(first, inside);
+            case Task.Crossing crossing -> precedesCrossing(first, crossing);
+            case Task.OffTheBar off -> false;
+        };
+    }
+
+    private boolean precedesCorner(Task first, Task.Corner corner) {
+        int neighbour = shape.neighbour(corner.index(), corner.side());
+        return isTurningOf(first, corner.index())
+                || isTurningOf(first, neighbour)
+                || (!shape.isSection(neighbour) && first instanceof Task.FaceOf face && face.end() == corner.side());
+    }
+
+    private boolean precedesThread(Task first, Task.Threading thread) {
+        int index = thread.index();
+        return isTurningOf(first, index) || isCornerOf(first, index) || isGrooveBeside(first, index);
+    }
+
+    private boolean isGrooveBeside(Task first, int index) {
+        return first instanceof Task.Turned turned
+                && turned.section() instanceof Section.Groove
+                && Math.abs(turned.index() - index) == 1;
+    }
+
+    private static boolean isTurningOf(Task task, int index) {
+        return task instanceof Task.Turned turned && turned.index() == index;
+    }
+
+    private static boolean isCornerOf(Task task, int index) {
+        return task instanceof Task.Corner corner && corner.index() == index;
+    }
+
+    private boolean precedesInside(Task first, Task.Inside then) {
+        if (first instanceof Task.FaceOf face) {
+            return face.end() == then.bore().from() && then.bore().depth() instanceof Depth.Blind;
+        }
+        return first instanceof Task.Inside inside && inside.index() != then.index() && comesFirst(inside, then);
+    }
+
+    /** A smaller bore first where two overlap; a plain hole before the seat or cone in its mouth. */
+    private static boolean comesFirst(Task.Inside first, Task.Inside then) {
+        int bySize = BoreSize.of(first.bore()).compareTo(BoreSize.of(then.bore()));
+        return Bores.overlap(first.bore(), then.bore())
+                && (bySize < 0 || (bySize == 0 && first.index() < then.index()));
+    }
+
+    private boolean precedesCrossing(Task first, Task.Crossing crossing) {
+        return switch (first) {
+            case Task.Turned turned -> touches(turned.index(), crossing.across());
+            case Task.FaceOf face -> true;
+            case Task.Inside inside -> false;
+            case Task.Corner corner -> false;
+            case Task.Threading thread -> false;
+            case Task.Flats flats -> false;
+            case Task.CentreIn centre -> false;
+            case Task.Crossing other -> false;
+            case Task.OffTheBar off -> true;
+        };
+    }
+
+    private boolean touches(int index, Across across) {
+        Length from;
+        Length to;
+        switch (across) {
+            case Across.CrossHole hole -> {
+                from = hole.at().length().minus(hole.diameter().length().half());
+                to = hole.at().length().plus(hole.diameter().length().half());
+            }
+            case Across.Keyway keyway -> {
+                from = keyway.from().length();
+                to = from.plus(keyway.length().length());
+            }
+        }
+        return from.isLessThan(shape.end(index)) && to.isMoreThan(shape.start(index));
+    }
+}
