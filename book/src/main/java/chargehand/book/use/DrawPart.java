@@ -48,7 +48,7 @@ public final class DrawPart {
      * @param basedOn the version of the drawing that was in front of the person who wrote, 0 where there was none
      */
     public Changed<DrawnPart> save(JobNumber number, String text, int basedOn, String who) {
-        List<Objection> objections = Stream.of(Entering.whoObjection(who), TEXT.objectionTo(text))
+        List<Objection> objections = Stream.of(Entering.whoObjection(who), objectionTo(text))
                 .flatMap(Optional::stream)
                 .toList();
         if (!objections.isEmpty()) {
@@ -59,6 +59,11 @@ public final class DrawPart {
                 .find(number)
                 .map(job -> save(ledger, job, draft))
                 .orElseGet(() -> Entering.noJob(number)));
+    }
+
+    /** Why a text cannot be kept at all, whatever it says: it is blank, too long, or not to be printed. */
+    public static Optional<Objection> objectionTo(String text) {
+        return TEXT.objectionTo(text);
     }
 
     private record Draft(String text, PartReading reading, int basedOn, Signed by) {}
