@@ -1,5 +1,9 @@
 package chargehand.trade.thread;
 
+import chargehand.measure.LengthUnit;
+import chargehand.measure.Notations;
+import chargehand.measure.Pitch;
+import chargehand.measure.Unreadable;
 import chargehand.trade.sum.Kind;
 import chargehand.trade.sum.Kinds;
 
@@ -8,10 +12,49 @@ public final class ThreadKinds {
     /** A thread of any series by its designation. */
     public static final Kind<ScrewThread> THREAD = Kinds.by("thread", ScrewThread::parse, ThreadKinds::echo);
 
+    /** The lead to cut: written as a pitch, {@code 19 tpi} or {@code 1.5 mm}, or as a thread that has it, {@code G 3/8}. */
+    public static final Kind<Pitch> LEAD = new LeadKind();
+
     private ThreadKinds() {}
 
     private static String echo(ScrewThread thread) {
         boolean unlisted = !thread.series().table().isEmpty() && !Threads.isListed(thread);
         return thread.designation() + " (" + thread.series().title() + (unlisted ? ", not a listed pitch)" : ")");
+    }
+
+    private record LeadKind() implements Kind<Pitch> {
+        @Override
+        public String name() {
+            return "pitch or thread";
+        }
+
+        @Override
+        public Pitch read(String written, LengthUnit unit) {
+            try {
+                return Notations.PITCH.read(written, unit);
+            } catch (Unreadable notAPitch) {
+                return threadLead(written, notAPitch);
+            }
+        }
+
+        /** What was meant is most likely a pitch, so that is the refusal to show when it is no thread either. */
+        private static Pitch threadLead(String written, Unreadable notAPitch) {
+            try {
+                return ScrewThread.parse(written).lead();
+            } catch (Unreadable notAThread) {
+                notAPitch.addSuppressed(notAThread);
+                throw notAPitch;
+            }
+        }
+
+        @Override
+        public String echo(Pitch pitch) {
+            return echo(pitch, LengthUnit.MILLIMETRE);
+        }
+
+        @Override
+        public String echo(Pitch pitch, LengthUnit first) {
+            return Notations.PITCH.text(pitch, first);
+        }
     }
 }
