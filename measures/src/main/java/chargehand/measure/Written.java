@@ -29,4 +29,10 @@ public record Written(String text, Length length, LengthUnit unit) {
     public String echo() {
         return text + " = " + both();
     }
+
+    /** The words, with the unit added where they alone leave it open: a vulgar fraction is always of an inch. */
+    public String withUnit() {
+        boolean bare = text.chars().allMatch(c -> (c >= '0' && c <= '9') || c == '.' || c == ',');
+        return bare ? text + " " + unit.symbol() : text;
+    }
 }

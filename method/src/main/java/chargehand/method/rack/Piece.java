@@ -10,7 +10,7 @@ import java.util.Optional;
  * @param place where it lies
  * @param material as the shop knows it, such as "gunmetal LG2" or "brass, unknown"
  * @param sure how sure the shop is of the material
- * @param form its shape and sizes across
+ * @param shape its shape and sizes across
  * @param length what is left of it
  * @param count how many lie there just alike, at least one
  * @param condition of its surface
@@ -22,7 +22,7 @@ public record Piece(
         String place,
         String material,
         Sureness sure,
-        Form form,
+        Shape shape,
         Written length,
         int count,
         Condition condition,
@@ -39,7 +39,7 @@ public record Piece(
 
     /** What it is, for a person: material, size and place. */
     public String says() {
-        return material + ", " + form.says() + ", " + place;
+        return material + ", " + shape.says() + ", " + place;
     }
 
     /** The state of its surface. */

@@ -3,8 +3,8 @@ package chargehand.method.stock;
 import static chargehand.measure.LengthText.both;
 
 import chargehand.measure.Length;
-import chargehand.method.rack.Form;
 import chargehand.method.rack.Piece;
+import chargehand.method.rack.Shape;
 import chargehand.method.stock.Raw.Direction;
 import chargehand.method.stock.Raw.Lies;
 import chargehand.part.Body;
@@ -28,13 +28,13 @@ final class BlockRoom {
 
     static Room in(Part part, Body.Block block, Piece piece) {
         BlockRoom room = new BlockRoom(part, block, piece);
-        return switch (piece.form()) {
-            case Form.Flat(var width, var thickness) -> room.inFlat(width.length(), thickness.length());
-            case Form.Polygon(int sides, var flats) ->
+        return switch (piece.shape()) {
+            case Shape.Flat(var width, var thickness) -> room.inFlat(width.length(), thickness.length());
+            case Shape.Polygon(int sides, var flats) ->
                 sides == 4
                         ? room.inFlat(flats.length(), flats.length())
                         : new Room.NotEnough("it has " + sides + " sides, and the part is a block");
-            case Form.Round round -> new Room.NotEnough("it is round, and the part is a block");
+            case Shape.Round round -> new Room.NotEnough("it is round, and the part is a block");
         };
     }
 

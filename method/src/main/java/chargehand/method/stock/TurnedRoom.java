@@ -3,8 +3,8 @@ package chargehand.method.stock;
 import static chargehand.measure.LengthText.both;
 
 import chargehand.measure.Length;
-import chargehand.method.rack.Form;
 import chargehand.method.rack.Piece;
+import chargehand.method.rack.Shape;
 import chargehand.part.Body;
 import chargehand.part.Part;
 import chargehand.part.Section;
@@ -32,10 +32,10 @@ final class TurnedRoom {
     }
 
     private Room room() {
-        return switch (piece.form()) {
-            case Form.Round(var diameter) -> inRound(new Raw.Round(diameter.length()));
-            case Form.Polygon(int sides, var flats) -> inPolygon(new Raw.Polygon(sides, flats.length()));
-            case Form.Flat flat -> new Room.NotEnough("it is flat, and the part is turned");
+        return switch (piece.shape()) {
+            case Shape.Round(var diameter) -> inRound(new Raw.Round(diameter.length()));
+            case Shape.Polygon(int sides, var flats) -> inPolygon(new Raw.Polygon(sides, flats.length()));
+            case Shape.Flat flat -> new Room.NotEnough("it is flat, and the part is turned");
         };
     }
 

@@ -10,15 +10,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import chargehand.measure.Length;
 import chargehand.method.plan.Blank;
-import chargehand.method.rack.Form;
 import chargehand.method.rack.Piece;
 import chargehand.method.rack.Piece.Condition;
+import chargehand.method.rack.Shape;
 import chargehand.part.End;
 import org.junit.jupiter.api.Test;
 
 final class BlockStockTest {
-    private static Form flat(String width, String thickness) {
-        return new Form.Flat(mm(width), mm(thickness));
+    private static Shape flat(String width, String thickness) {
+        return new Shape.Flat(mm(width), mm(thickness));
     }
 
     @Test
@@ -62,7 +62,7 @@ final class BlockStockTest {
     @Test
     void candidates_squareBar_takenAsFlat() {
         Candidates candidates =
-                choose(block("EN3B", "60", "18", "12"), 1, bar("A1", "EN3B", new Form.Polygon(4, mm("20")), "500"));
+                choose(block("EN3B", "60", "18", "12"), 1, bar("A1", "EN3B", new Shape.Polygon(4, mm("20")), "500"));
         assertThat(candidates.fit()).hasSize(1);
     }
 
@@ -72,7 +72,7 @@ final class BlockStockTest {
                 block("EN3B", "60", "18", "12"),
                 1,
                 bar("A1", "EN3B", round("50"), "500"),
-                bar("A2", "EN3B", new Form.Polygon(6, mm("50")), "500"));
+                bar("A2", "EN3B", new Shape.Polygon(6, mm("50")), "500"));
         assertThat(candidates.fit()).isEmpty();
         assertThat(candidates.passedOver().get(0).why()).contains("it is round, and the part is a block");
         assertThat(candidates.passedOver().get(1).why()).contains("6 sides");

@@ -17,10 +17,10 @@ import chargehand.measure.Length;
 import chargehand.measure.Written;
 import chargehand.method.plan.Blank;
 import chargehand.method.plan.Method.PassedOver;
-import chargehand.method.rack.Form;
 import chargehand.method.rack.Piece;
 import chargehand.method.rack.Piece.Condition;
 import chargehand.method.rack.Rack;
+import chargehand.method.rack.Shape;
 import chargehand.part.End;
 import chargehand.part.Part;
 import chargehand.part.Tie;
@@ -90,7 +90,7 @@ final class StockChooserTest {
 
     @Test
     void candidates_flatForTurnedPart_passedOver() {
-        Form flat = new Form.Flat(mm("50"), mm("30"));
+        Shape flat = new Shape.Flat(mm("50"), mm("30"));
         assertThat(onlyReason(choose(PIN, 1, bar("A1", "EN8", flat, "500")))).contains("it is flat");
     }
 
@@ -175,7 +175,7 @@ final class StockChooserTest {
     @Test
     void candidates_hexagonBarOfTheSize_flatsStayAsDrawn() {
         Part union = turned("LG2", "", round("16", "20"), hexagon("25", "12"), round("16", "20"));
-        Piece bar = bar("C1", "LG2", new Form.Polygon(6, mm("25")), "500");
+        Piece bar = bar("C1", "LG2", new Shape.Polygon(6, mm("25")), "500");
         Candidates candidates = choose(union, 1, bar);
         assertThat(candidates.fit()).isNotEmpty().allSatisfy(each -> {
             assertThat(each.asDrawn()).isTrue();
@@ -187,7 +187,7 @@ final class StockChooserTest {
     @Test
     void candidates_hexagonBarBesideRound_hexagonFirst() {
         Part union = turned("LG2", "", round("16", "20"), hexagon("25", "12"), round("16", "20"));
-        Piece hexagon = bar("C1", "LG2", new Form.Polygon(6, mm("25")), "500");
+        Piece hexagon = bar("C1", "LG2", new Shape.Polygon(6, mm("25")), "500");
         Piece thick = bar("C2", "LG2", round("32"), "500");
         assertThat(names(choose(union, 1, thick, hexagon))).containsExactly("C1", "C2");
     }

@@ -4,11 +4,11 @@ import chargehand.measure.Length;
 import chargehand.measure.LengthReader;
 import chargehand.measure.LengthUnit;
 import chargehand.measure.Written;
-import chargehand.method.rack.Form;
 import chargehand.method.rack.Piece;
 import chargehand.method.rack.Piece.Condition;
 import chargehand.method.rack.Piece.Sureness;
 import chargehand.method.rack.Rack;
+import chargehand.method.rack.Shape;
 import chargehand.part.Body;
 import chargehand.part.Edge;
 import chargehand.part.GeneralTolerance;
@@ -77,13 +77,13 @@ final class Wants {
                 List.of());
     }
 
-    static Piece bar(String name, String material, Form form, String length) {
+    static Piece bar(String name, String material, Shape shape, String length) {
         return new Piece(
                 name,
                 "rack",
                 material,
                 Sureness.CERTIFIED,
-                form,
+                shape,
                 mm(length),
                 1,
                 Condition.BRIGHT,
@@ -91,8 +91,8 @@ final class Wants {
                 "");
     }
 
-    static Form round(String diameter) {
-        return new Form.Round(mm(diameter));
+    static Shape round(String diameter) {
+        return new Shape.Round(mm(diameter));
     }
 
     static Piece with(Piece piece, Sureness sure) {
@@ -101,7 +101,7 @@ final class Wants {
                 piece.place(),
                 piece.material(),
                 sure,
-                piece.form(),
+                piece.shape(),
                 piece.length(),
                 piece.count(),
                 piece.condition(),
@@ -115,7 +115,7 @@ final class Wants {
                 piece.place(),
                 piece.material(),
                 piece.sure(),
-                piece.form(),
+                piece.shape(),
                 piece.length(),
                 piece.count(),
                 condition,
@@ -129,7 +129,7 @@ final class Wants {
                 piece.place(),
                 piece.material(),
                 piece.sure(),
-                piece.form(),
+                piece.shape(),
                 piece.length(),
                 count,
                 piece.condition(),

@@ -18,13 +18,13 @@ final class GaugeForm {
 
     private GaugeForm() {}
 
-    static Optional<Gauge> read(Sheet inFileUnit) {
-        Sheet row = inFileUnit.inOwnUnit();
+    static Optional<Gauge> read(KitForm inFileUnit) {
+        KitForm row = inFileUnit.inOwnUnit();
         String kind = row.kind(KINDS, KEYS);
         return kind.isEmpty() ? Optional.empty() : gauge(row, kind);
     }
 
-    private static Optional<Gauge> gauge(Sheet row, String kind) {
+    private static Optional<Gauge> gauge(KitForm row, String kind) {
         String name = row.nameOf(kind);
         return switch (kind) {
             case "rule" -> rule(row, name);
@@ -39,48 +39,48 @@ final class GaugeForm {
         };
     }
 
-    private static Optional<Gauge> rule(Sheet row, String name) {
+    private static Optional<Gauge> rule(KitForm row, String name) {
         Length longest = row.length("longest");
         Length resolves = row.length("resolves");
         return row.build(() -> new Gauge.Rule(name, row.unit(), longest, resolves));
     }
 
-    private static Optional<Gauge> caliper(Sheet row, String name) {
+    private static Optional<Gauge> caliper(KitForm row, String name) {
         Length longest = row.length("longest");
         Length resolves = row.length("resolves");
         return row.build(() -> new Gauge.Caliper(name, row.unit(), longest, resolves));
     }
 
-    private static Optional<Gauge> micrometer(Sheet row, String name) {
+    private static Optional<Gauge> micrometer(KitForm row, String name) {
         Measures side = row.word("measures", Measures.OUTSIDE);
         var range = row.span("range");
         Length resolves = row.length("resolves");
         return row.build(() -> new Gauge.Micrometer(name, row.unit(), side, range, resolves));
     }
 
-    private static Optional<Gauge> indicator(Sheet row, String name) {
+    private static Optional<Gauge> indicator(KitForm row, String name) {
         Length resolves = row.length("resolves");
         return row.build(() -> new Gauge.Indicator(name, row.unit(), resolves));
     }
 
-    private static Optional<Gauge> protractor(Sheet row, String name) {
+    private static Optional<Gauge> protractor(KitForm row, String name) {
         var resolves = row.angle("resolves");
         return row.build(() -> new Gauge.Protractor(name, resolves));
     }
 
-    private static Optional<Gauge> plug(Sheet row, String name) {
+    private static Optional<Gauge> plug(KitForm row, String name) {
         Length size = row.length("size");
-        String limits = row.form().value("limits", text -> KitText.holeClass(text, size), "");
+        String limits = row.keys().value("limits", text -> KitText.holeClass(text, size), "");
         return row.build(() -> new Gauge.Plug(name, size, limits));
     }
 
-    private static Optional<Gauge> threadGauge(Sheet row, String name) {
-        String thread = row.form().value("thread", KitText::thread, "");
+    private static Optional<Gauge> threadGauge(KitForm row, String name) {
+        String thread = row.keys().value("thread", KitText::thread, "");
         ThreadForm form = row.word("form", ThreadForm.class);
         return row.build(() -> new Gauge.ThreadGauge(name, thread, form));
     }
 
-    private static Optional<Gauge> pitchGauges(Sheet row, String name) {
+    private static Optional<Gauge> pitchGauges(KitForm row, String name) {
         var angle = row.angle("angle");
         return row.build(() -> new Gauge.PitchGauges(name, angle));
     }

@@ -15,22 +15,22 @@ final class HolderForm {
 
     private HolderForm() {}
 
-    static Optional<Holders> read(Sheet sheet) {
+    static Optional<Holders> read(KitForm form) {
         Set<String> names = new HashSet<>();
-        var chucks = sheet.rows("chucks", row -> chuck(row).filter(chuck -> isNew(row, chuck.name(), names)));
-        var collets = sheet.rows("collets", row -> collets(row).filter(set -> isNew(row, set.name(), names)));
-        var faceplate = sheet.findLength("faceplate");
-        var tailstock = sheet.group("tailstock", HolderForm::tailstock);
-        var dogs = sheet.findLength("dogs");
-        var fixed = sheet.findSpan("fixed-steady");
-        var travelling = sheet.findSpan("travelling-steady");
+        var chucks = form.rows("chucks", row -> chuck(row).filter(chuck -> isNew(row, chuck.name(), names)));
+        var collets = form.rows("collets", row -> collets(row).filter(set -> isNew(row, set.name(), names)));
+        var faceplate = form.findLength("faceplate");
+        var tailstock = form.group("tailstock", HolderForm::tailstock);
+        var dogs = form.findLength("dogs");
+        var fixed = form.findSpan("fixed-steady");
+        var travelling = form.findSpan("travelling-steady");
         return tailstock.map(each -> new Holders(chucks, collets, faceplate, each, dogs, fixed, travelling));
     }
 
-    private static boolean isNew(Sheet row, String name, Set<String> names) {
+    private static boolean isNew(KitForm row, String name, Set<String> names) {
         boolean added = names.add(name.toLowerCase(Locale.ROOT));
         if (!added) {
-            row.form()
+            row.keys()
                     .refuse(
                             "name",
                             KitFault.NAME_TWICE,
@@ -39,31 +39,31 @@ final class HolderForm {
         return added;
     }
 
-    static Optional<Chuck> chuck(Sheet sheet) {
-        String name = sheet.name();
-        int jaws = sheet.form().value("jaws", text -> Integer.parseInt(KitText.oneOf(text, JAWS, word -> word)), 3);
-        var closing = sheet.yes("independent") ? Chuck.Closing.INDEPENDENT : Chuck.Closing.SELF_CENTRING;
-        var outside = sheet.span("outside");
-        var inside = sheet.findSpan("inside");
-        var jawLength = sheet.length("jaw-length");
-        var runOut = sheet.lengthOrNone("run-out");
-        return sheet.build(() -> new Chuck(name, jaws, closing, outside, inside, jawLength, runOut));
+    static Optional<Chuck> chuck(KitForm form) {
+        String name = form.name();
+        int jaws = form.keys().value("jaws", text -> Integer.parseInt(KitText.oneOf(text, JAWS, word -> word)), 3);
+        var closing = form.yes("independent") ? Chuck.Closing.INDEPENDENT : Chuck.Closing.SELF_CENTRING;
+        var outside = form.span("outside");
+        var inside = form.findSpan("inside");
+        var jawLength = form.length("jaw-length");
+        var runOut = form.lengthOrNone("run-out");
+        return form.build(() -> new Chuck(name, jaws, closing, outside, inside, jawLength, runOut));
     }
 
-    private static Optional<ColletSet> collets(Sheet sheet) {
-        String name = sheet.name();
-        var sizes = sheet.span("sizes");
-        var step = sheet.length("step");
-        var closes = sheet.lengthOrNone("closes");
-        var grip = sheet.length("grip-length");
-        var runOut = sheet.lengthOrNone("run-out");
-        return sheet.build(() -> new ColletSet(name, sizes, step, closes, grip, runOut));
+    private static Optional<ColletSet> collets(KitForm form) {
+        String name = form.name();
+        var sizes = form.span("sizes");
+        var step = form.length("step");
+        var closes = form.lengthOrNone("closes");
+        var grip = form.length("grip-length");
+        var runOut = form.lengthOrNone("run-out");
+        return form.build(() -> new ColletSet(name, sizes, step, closes, grip, runOut));
     }
 
-    private static Optional<Holders.Tailstock> tailstock(Sheet sheet) {
-        var travel = sheet.length("travel");
-        var setOver = sheet.lengthOrNone("set-over");
-        var centre = sheet.word("centre", Holders.Centre.class);
-        return sheet.build(() -> new Holders.Tailstock(travel, setOver, centre));
+    private static Optional<Holders.Tailstock> tailstock(KitForm form) {
+        var travel = form.length("travel");
+        var setOver = form.lengthOrNone("set-over");
+        var centre = form.word("centre", Holders.Centre.class);
+        return form.build(() -> new Holders.Tailstock(travel, setOver, centre));
     }
 }

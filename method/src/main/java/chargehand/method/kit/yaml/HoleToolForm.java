@@ -23,34 +23,34 @@ final class HoleToolForm {
     private HoleToolForm() {}
 
     /** The hole tools of a tooling file; unsound ones are left out and told as faults. */
-    static HoleTools read(Sheet sheet) {
-        List<Drill> drills = sheet.form().values("drills", text -> DrillText.read(text, sheet.unit())).stream()
+    static HoleTools read(KitForm form) {
+        List<Drill> drills = form.keys().values("drills", text -> DrillText.read(text, form.unit())).stream()
                 .flatMap(List::stream)
                 .distinct()
                 .toList();
         return new HoleTools(
                 drills,
-                sheet.rows("centre-drills", HoleToolForm::centreDrill),
-                sheet.form().values("reamers", text -> reamer(text, sheet.unit())),
-                taps(sheet),
-                sheet.rows("countersinks", HoleToolForm::countersink));
+                form.rows("centre-drills", HoleToolForm::centreDrill),
+                form.keys().values("reamers", text -> reamer(text, form.unit())),
+                taps(form),
+                form.rows("countersinks", HoleToolForm::countersink));
     }
 
-    private static List<Tap> taps(Sheet sheet) {
+    private static List<Tap> taps(KitForm form) {
         return Stream.concat(
-                        sheet.form().values("taps", text -> new Tap(KitText.thread(text), true)).stream(),
-                        sheet.form().values("taper-taps", text -> new Tap(KitText.thread(text), false)).stream())
+                        form.keys().values("taps", text -> new Tap(KitText.thread(text), true)).stream(),
+                        form.keys().values("taper-taps", text -> new Tap(KitText.thread(text), false)).stream())
                 .toList();
     }
 
-    private static Optional<CentreDrill> centreDrill(Sheet row) {
+    private static Optional<CentreDrill> centreDrill(KitForm row) {
         String name = row.name();
         Length body = row.length("body");
         Length pilot = row.length("pilot");
         return row.build(() -> new CentreDrill(name, body, pilot));
     }
 
-    private static Optional<Countersink> countersink(Sheet row) {
+    private static Optional<Countersink> countersink(KitForm row) {
         var angle = row.angle("angle");
         Length largest = row.length("largest");
         return row.build(() -> new Countersink(angle, largest));
@@ -62,6 +62,6 @@ final class HoleToolForm {
         boolean said = matcher.matches();
         Written size = KitText.positive(said ? matcher.group(1) : text, bareUnit);
         String makes = KitText.holeClass(said ? matcher.group(2) : USUAL_CLASS, size.length());
-        return new Reamer(KitText.withUnit(size), size.length(), makes);
+        return new Reamer(size.withUnit(), size.length(), makes);
     }
 }

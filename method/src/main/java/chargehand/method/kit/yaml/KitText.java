@@ -115,12 +115,6 @@ public final class KitText {
         return read.toString();
     }
 
-    /** A size as written, its unit added where the words alone leave it open; a fraction is always of an inch. */
-    static String withUnit(Written size) {
-        boolean bare = size.text().chars().allMatch(c -> Character.isDigit(c) || c == '.' || c == ',');
-        return bare ? size.text() + " " + size.unit().symbol() : size.text();
-    }
-
     /** A text said back within a sentence. */
     static String quoted(String text) {
         return "'" + (text.length() <= SAID_BACK ? text : text.substring(0, SAID_BACK) + "…") + "'";

@@ -17,20 +17,20 @@ final class LatheForm {
 
     private LatheForm() {}
 
-    static Optional<Lathe> read(Sheet sheet, String name) {
-        var swing = sheet.group("swing", LatheForm::swing);
-        var centres = sheet.length("between-centres");
-        var bore = sheet.length("spindle-bore");
-        var speeds = sheet.speeds();
-        var power = sheet.power();
-        var feeds = sheet.group("feeds", LatheForm::driven);
-        var screwCutting = sheet.group("screw-cutting", LatheForm::screwCutting);
-        var dials = sheet.group("dials", LatheForm::dials);
-        var travel = sheet.length("top-slide-travel");
-        var holders = HolderForm.read(sheet);
-        return sheet.build(() -> new Lathe(
+    static Optional<Lathe> read(KitForm form, String name) {
+        var swing = form.group("swing", LatheForm::swing);
+        var centres = form.length("between-centres");
+        var bore = form.length("spindle-bore");
+        var speeds = form.speeds();
+        var power = form.power();
+        var feeds = form.group("feeds", LatheForm::driven);
+        var screwCutting = form.group("screw-cutting", LatheForm::screwCutting);
+        var dials = form.group("dials", LatheForm::dials);
+        var travel = form.length("top-slide-travel");
+        var holders = HolderForm.read(form);
+        return form.build(() -> new Lathe(
                 name,
-                sheet.unit(),
+                form.unit(),
                 new Lathe.Room(
                         swing.orElseThrow().overBed(), swing.orElseThrow().overSlide(), centres, bore),
                 speeds,
@@ -49,54 +49,54 @@ final class LatheForm {
         }
     }
 
-    private static Optional<Swing> swing(Sheet sheet) {
-        var overBed = sheet.length("over-bed");
-        var overSlide = sheet.length("over-slide");
-        return sheet.build(() -> new Swing(overBed, overSlide));
+    private static Optional<Swing> swing(KitForm form) {
+        var overBed = form.length("over-bed");
+        var overSlide = form.length("over-slide");
+        return form.build(() -> new Swing(overBed, overSlide));
     }
 
-    private static Optional<Lathe.Driven> driven(Sheet sheet) {
-        var along = sheet.feeds("along");
-        var across = sheet.feeds("across");
-        return sheet.build(() -> new Lathe.Driven(along, across));
+    private static Optional<Lathe.Driven> driven(KitForm form) {
+        var along = form.feeds("along");
+        var across = form.feeds("across");
+        return form.build(() -> new Lathe.Driven(along, across));
     }
 
-    private static Optional<ScrewCutting> screwCutting(Sheet sheet) {
-        var leadscrew = sheet.pitch("leadscrew");
+    private static Optional<ScrewCutting> screwCutting(KitForm form) {
+        var leadscrew = form.pitch("leadscrew");
         var teeth = Notations.count(ScrewCutting.FEWEST_TEETH, ScrewCutting.MOST_TEETH);
-        var wheels = sheet.list("wheels", text -> teeth.read(text, sheet.unit()));
+        var wheels = form.list("wheels", text -> teeth.read(text, form.unit()));
         if (wheels.size() > WheelSet.MOST_WHEELS) {
-            sheet.form()
+            form.keys()
                     .refuse(
                             "wheels",
                             KitFault.CANNOT_BE,
                             wheels.size() + " wheels are more than any lathe has: list at most " + WheelSet.MOST_WHEELS
                                     + ".");
         }
-        var gearbox = sheet.rows("gearbox", LatheForm::ratio);
-        var quadrant = sheet.group("quadrant", LatheForm::quadrant);
-        var dial = sheet.findGroup("chasing-dial", LatheForm::chasingDial);
-        boolean reverses = sheet.yes("reverses");
-        return sheet.build(() -> new ScrewCutting(leadscrew, wheels, gearbox, quadrant.orElseThrow(), dial, reverses));
+        var gearbox = form.rows("gearbox", LatheForm::ratio);
+        var quadrant = form.group("quadrant", LatheForm::quadrant);
+        var dial = form.findGroup("chasing-dial", LatheForm::chasingDial);
+        boolean reverses = form.yes("reverses");
+        return form.build(() -> new ScrewCutting(leadscrew, wheels, gearbox, quadrant.orElseThrow(), dial, reverses));
     }
 
-    private static Optional<ScrewCutting.Ratio> ratio(Sheet sheet) {
-        String lever = sheet.form().text("lever");
-        var turns = sheet.ratio("turns");
-        return sheet.build(() -> new ScrewCutting.Ratio(lever, turns));
+    private static Optional<ScrewCutting.Ratio> ratio(KitForm form) {
+        String lever = form.keys().text("lever");
+        var turns = form.ratio("turns");
+        return form.build(() -> new ScrewCutting.Ratio(lever, turns));
     }
 
-    private static Optional<ScrewCutting.Quadrant> quadrant(Sheet sheet) {
-        int pairs = sheet.count("most-pairs", 1, MOST_PAIRS);
-        int least = sheet.count("least-teeth-together", 1, MOST_TOGETHER);
-        int most = sheet.count("most-teeth-together", 1, MOST_TOGETHER);
-        return sheet.build(() -> new ScrewCutting.Quadrant(pairs, least, most));
+    private static Optional<ScrewCutting.Quadrant> quadrant(KitForm form) {
+        int pairs = form.count("most-pairs", 1, MOST_PAIRS);
+        int least = form.count("least-teeth-together", 1, MOST_TOGETHER);
+        int most = form.count("most-teeth-together", 1, MOST_TOGETHER);
+        return form.build(() -> new ScrewCutting.Quadrant(pairs, least, most));
     }
 
-    private static Optional<ScrewCutting.ChasingDial> chasingDial(Sheet sheet) {
-        int teeth = sheet.count("teeth", 1, MOST_MARKS);
-        int marks = sheet.count("marks", 1, MOST_MARKS);
-        return sheet.build(() -> new ScrewCutting.ChasingDial(teeth, marks));
+    private static Optional<ScrewCutting.ChasingDial> chasingDial(KitForm form) {
+        int teeth = form.count("teeth", 1, MOST_MARKS);
+        int marks = form.count("marks", 1, MOST_MARKS);
+        return form.build(() -> new ScrewCutting.ChasingDial(teeth, marks));
     }
 
     /** The dials before the top slide's travel is known. */
@@ -108,24 +108,24 @@ final class LatheForm {
 
     private record Cross(Dial dial, Slides.CrossReads reads) {}
 
-    private static Optional<Dials> dials(Sheet sheet) {
-        var cross = sheet.group("cross", LatheForm::cross);
-        var topSlide = sheet.findGroup("top-slide", LatheForm::dial);
-        var saddle = sheet.findGroup("saddle", LatheForm::dial);
-        return sheet.build(
+    private static Optional<Dials> dials(KitForm form) {
+        var cross = form.group("cross", LatheForm::cross);
+        var topSlide = form.findGroup("top-slide", LatheForm::dial);
+        var saddle = form.findGroup("saddle", LatheForm::dial);
+        return form.build(
                 () -> new Dials(cross.orElseThrow().dial(), cross.orElseThrow().reads(), topSlide, saddle));
     }
 
-    private static Optional<Cross> cross(Sheet sheet) {
-        var division = sheet.length("division");
-        var turn = sheet.length("turn");
-        var reads = sheet.word("reads", Slides.CrossReads.class);
-        return sheet.build(() -> new Cross(new Dial(division, turn), reads));
+    private static Optional<Cross> cross(KitForm form) {
+        var division = form.length("division");
+        var turn = form.length("turn");
+        var reads = form.word("reads", Slides.CrossReads.class);
+        return form.build(() -> new Cross(new Dial(division, turn), reads));
     }
 
-    static Optional<Dial> dial(Sheet sheet) {
-        var division = sheet.length("division");
-        var turn = sheet.length("turn");
-        return sheet.build(() -> new Dial(division, turn));
+    static Optional<Dial> dial(KitForm form) {
+        var division = form.length("division");
+        var turn = form.length("turn");
+        return form.build(() -> new Dial(division, turn));
     }
 }

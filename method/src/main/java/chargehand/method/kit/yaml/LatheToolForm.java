@@ -18,12 +18,12 @@ final class LatheToolForm {
 
     private LatheToolForm() {}
 
-    static Optional<LatheTool> read(Sheet row) {
+    static Optional<LatheTool> read(KitForm row) {
         String kind = row.kind(KINDS, KEYS);
         return kind.isEmpty() ? Optional.empty() : tool(row, kind);
     }
 
-    private static Optional<LatheTool> tool(Sheet row, String kind) {
+    private static Optional<LatheTool> tool(KitForm row, String kind) {
         String name = row.nameOf(kind);
         Edge edge = row.word("edge", Edge.HIGH_SPEED_STEEL);
         return switch (kind) {
@@ -38,36 +38,36 @@ final class LatheToolForm {
         };
     }
 
-    private static Optional<LatheTool> knife(Sheet row, String name, Edge edge) {
+    private static Optional<LatheTool> knife(KitForm row, String name, Edge edge) {
         Hand hand = row.word("hand", Hand.class);
         var nose = row.lengthOrNone("nose");
         return row.build(() -> new LatheTool.Knife(name, edge, hand, nose));
     }
 
-    private static Optional<LatheTool> roundNose(Sheet row, String name, Edge edge) {
+    private static Optional<LatheTool> roundNose(KitForm row, String name, Edge edge) {
         var radius = row.length("radius");
         return row.build(() -> new LatheTool.RoundNose(name, edge, radius));
     }
 
-    private static Optional<LatheTool> boringBar(Sheet row, String name, Edge edge) {
+    private static Optional<LatheTool> boringBar(KitForm row, String name, Edge edge) {
         var least = row.length("least-bore");
         var reach = row.length("reach");
         return row.build(() -> new LatheTool.BoringBar(name, edge, least, reach));
     }
 
-    private static Optional<LatheTool> parting(Sheet row, String name, Edge edge) {
+    private static Optional<LatheTool> parting(KitForm row, String name, Edge edge) {
         var width = row.length("width");
         var depth = row.length("depth");
         return row.build(() -> new LatheTool.Parting(name, edge, width, depth));
     }
 
-    private static Optional<LatheTool> grooving(Sheet row, String name, Edge edge) {
+    private static Optional<LatheTool> grooving(KitForm row, String name, Edge edge) {
         var width = row.length("width");
         var depth = row.length("depth");
         return row.build(() -> new LatheTool.Grooving(name, edge, width, depth));
     }
 
-    private static Optional<LatheTool> screwCutter(Sheet row, String name, Edge edge) {
+    private static Optional<LatheTool> screwCutter(KitForm row, String name, Edge edge) {
         var angle = row.angle("angle");
         Side side = row.word("side", Side.class);
         var pitches = row.pitches("pitches");

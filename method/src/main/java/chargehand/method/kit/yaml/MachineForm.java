@@ -19,28 +19,28 @@ final class MachineForm {
     private MachineForm() {}
 
     static Optional<Machine> read(Form whole, String kind) {
-        Sheet sheet = inUnit(whole);
-        String name = sheet.nameOf(kind);
+        KitForm form = inUnit(whole);
+        String name = form.nameOf(kind);
         return switch (kind) {
-            case "lathe" -> LatheForm.read(sheet, name).map(Machine.class::cast);
-            case "mill" -> MillForm.read(sheet, name).map(Machine.class::cast);
-            case "radial-drill" -> radialDrill(sheet, name).map(Machine.class::cast);
-            case "saw" -> saw(sheet, name).map(Machine.class::cast);
-            case "bench" -> bench(sheet, name).map(Machine.class::cast);
+            case "lathe" -> LatheForm.read(form, name).map(Machine.class::cast);
+            case "mill" -> MillForm.read(form, name).map(Machine.class::cast);
+            case "radial-drill" -> radialDrill(form, name).map(Machine.class::cast);
+            case "saw" -> saw(form, name).map(Machine.class::cast);
+            case "bench" -> bench(form, name).map(Machine.class::cast);
             default -> throw new IllegalStateException("no machine is written as " + kind);
         };
     }
 
     /** The same keys with bare numbers in the unit that the file names. */
-    static Sheet inUnit(Form whole) {
+    static KitForm inUnit(Form whole) {
         LengthUnit unit = whole.value("unit", KitText::unit, LengthUnit.MILLIMETRE);
         Form inUnit = whole.withBareUnit(unit);
         inUnit.know(List.of("unit"));
-        return new Sheet(inUnit);
+        return new KitForm(inUnit);
     }
 
-    static List<Vice> vices(Sheet sheet) {
-        return sheet.rows("vices", vice -> {
+    static List<Vice> vices(KitForm form) {
+        return form.rows("vices", vice -> {
             String name = vice.name();
             Length width = vice.length("width");
             Length opening = vice.length("opening");
@@ -49,35 +49,35 @@ final class MachineForm {
         });
     }
 
-    private static Optional<RadialDrill> radialDrill(Sheet sheet, String name) {
-        var capacity = sheet.length("capacity");
-        var speeds = sheet.speeds();
-        var power = sheet.power();
-        var feeds = sheet.feeds("feeds");
-        var reach = sheet.group("reach", MachineForm::reach);
-        var vices = vices(sheet);
-        var vees = sheet.findSpan("vees");
-        return sheet.build(() ->
-                new RadialDrill(name, sheet.unit(), capacity, speeds, power, feeds, reach.orElseThrow(), vices, vees));
+    private static Optional<RadialDrill> radialDrill(KitForm form, String name) {
+        var capacity = form.length("capacity");
+        var speeds = form.speeds();
+        var power = form.power();
+        var feeds = form.feeds("feeds");
+        var reach = form.group("reach", MachineForm::reach);
+        var vices = vices(form);
+        var vees = form.findSpan("vees");
+        return form.build(() ->
+                new RadialDrill(name, form.unit(), capacity, speeds, power, feeds, reach.orElseThrow(), vices, vees));
     }
 
-    private static Optional<RadialDrill.Reach> reach(Sheet sheet) {
-        var fromColumn = sheet.length("from-column");
-        var underSpindle = sheet.length("under-spindle");
-        var quill = sheet.length("quill");
-        return sheet.build(() -> new RadialDrill.Reach(fromColumn, underSpindle, quill));
+    private static Optional<RadialDrill.Reach> reach(KitForm form) {
+        var fromColumn = form.length("from-column");
+        var underSpindle = form.length("under-spindle");
+        var quill = form.length("quill");
+        return form.build(() -> new RadialDrill.Reach(fromColumn, underSpindle, quill));
     }
 
-    private static Optional<Saw> saw(Sheet sheet, String name) {
-        var largest = sheet.length("largest");
-        var kerf = sheet.length("kerf");
-        var shortest = sheet.lengthOrNone("shortest-held");
-        var square = sheet.lengthOrNone("out-of-square");
-        return sheet.build(() -> new Saw(name, sheet.unit(), largest, kerf, shortest, square));
+    private static Optional<Saw> saw(KitForm form, String name) {
+        var largest = form.length("largest");
+        var kerf = form.length("kerf");
+        var shortest = form.lengthOrNone("shortest-held");
+        var square = form.lengthOrNone("out-of-square");
+        return form.build(() -> new Saw(name, form.unit(), largest, kerf, shortest, square));
     }
 
-    private static Optional<Bench> bench(Sheet sheet, String name) {
-        var vices = vices(sheet);
-        return sheet.build(() -> new Bench(name, sheet.unit(), vices));
+    private static Optional<Bench> bench(KitForm form, String name) {
+        var vices = vices(form);
+        return form.build(() -> new Bench(name, form.unit(), vices));
     }
 }

@@ -16,12 +16,12 @@ final class MillCutterForm {
 
     private MillCutterForm() {}
 
-    static Optional<MillCutter> read(Sheet row) {
+    static Optional<MillCutter> read(KitForm row) {
         String kind = row.kind(KINDS, KEYS);
         return kind.isEmpty() ? Optional.empty() : cutter(row, kind);
     }
 
-    private static Optional<MillCutter> cutter(Sheet row, String kind) {
+    private static Optional<MillCutter> cutter(KitForm row, String kind) {
         String name = row.nameOf(kind);
         Length diameter = row.length("diameter");
         int teeth = row.count("teeth", 1, MOST_TEETH);

@@ -13,49 +13,49 @@ final class MillForm {
 
     private MillForm() {}
 
-    static Optional<Mill> read(Sheet sheet, String name) {
-        var travels = sheet.group("travels", MillForm::travels);
-        var speeds = sheet.speeds();
-        var power = sheet.power();
-        var feeds = sheet.feeds("feeds");
-        var dials = sheet.group("dials", MillForm::dials);
-        var vices = MachineForm.vices(sheet);
-        var head = sheet.findGroup("dividing-head", MillForm::dividingHead);
-        return sheet.build(() -> new Mill(
-                name, sheet.unit(), travels.orElseThrow(), speeds, power, feeds, dials.orElseThrow(), vices, head));
+    static Optional<Mill> read(KitForm form, String name) {
+        var travels = form.group("travels", MillForm::travels);
+        var speeds = form.speeds();
+        var power = form.power();
+        var feeds = form.feeds("feeds");
+        var dials = form.group("dials", MillForm::dials);
+        var vices = MachineForm.vices(form);
+        var head = form.findGroup("dividing-head", MillForm::dividingHead);
+        return form.build(() -> new Mill(
+                name, form.unit(), travels.orElseThrow(), speeds, power, feeds, dials.orElseThrow(), vices, head));
     }
 
-    private static Optional<Mill.Travels> travels(Sheet sheet) {
-        var along = sheet.length("along");
-        var across = sheet.length("across");
-        var up = sheet.length("up");
-        return sheet.build(() -> new Mill.Travels(along, across, up));
+    private static Optional<Mill.Travels> travels(KitForm form) {
+        var along = form.length("along");
+        var across = form.length("across");
+        var up = form.length("up");
+        return form.build(() -> new Mill.Travels(along, across, up));
     }
 
-    private static Optional<Mill.TableDials> dials(Sheet sheet) {
-        var along = sheet.group("along", LatheForm::dial);
-        var across = sheet.group("across", LatheForm::dial);
-        var up = sheet.group("up", LatheForm::dial);
-        return sheet.build(() -> new Mill.TableDials(along.orElseThrow(), across.orElseThrow(), up.orElseThrow()));
+    private static Optional<Mill.TableDials> dials(KitForm form) {
+        var along = form.group("along", LatheForm::dial);
+        var across = form.group("across", LatheForm::dial);
+        var up = form.group("up", LatheForm::dial);
+        return form.build(() -> new Mill.TableDials(along.orElseThrow(), across.orElseThrow(), up.orElseThrow()));
     }
 
-    private static Optional<DividingHead> dividingHead(Sheet sheet) {
-        String name = sheet.name();
-        int worm = sheet.count("worm", 1, MOST_WORM);
-        var plates = sheet.rows("plates", MillForm::plate);
+    private static Optional<DividingHead> dividingHead(KitForm form) {
+        String name = form.name();
+        int worm = form.count("worm", 1, MOST_WORM);
+        var plates = form.rows("plates", MillForm::plate);
         var teeth = Notations.count(1, MOST_TEETH);
-        var gears = sheet.form().values("gears", text -> teeth.read(text, sheet.unit()));
-        var chuck = sheet.group("chuck", HolderForm::chuck);
-        var bore = sheet.length("spindle-bore");
-        var height = sheet.length("centre-height");
-        boolean tail = sheet.yes("tail-centre");
-        return sheet.build(() -> new DividingHead(name, worm, plates, gears, chuck.orElseThrow(), bore, height, tail));
+        var gears = form.keys().values("gears", text -> teeth.read(text, form.unit()));
+        var chuck = form.group("chuck", HolderForm::chuck);
+        var bore = form.length("spindle-bore");
+        var height = form.length("centre-height");
+        boolean tail = form.yes("tail-centre");
+        return form.build(() -> new DividingHead(name, worm, plates, gears, chuck.orElseThrow(), bore, height, tail));
     }
 
-    private static Optional<DividingHead.Plate> plate(Sheet sheet) {
-        String name = sheet.name();
+    private static Optional<DividingHead.Plate> plate(KitForm form) {
+        String name = form.name();
         var holes = Notations.count(1, MOST_HOLES);
-        var circles = sheet.list("circles", text -> holes.read(text, sheet.unit()));
-        return sheet.build(() -> new DividingHead.Plate(name, circles));
+        var circles = form.list("circles", text -> holes.read(text, form.unit()));
+        return form.build(() -> new DividingHead.Plate(name, circles));
     }
 }

@@ -16,31 +16,27 @@ final class ToolingForm {
     private ToolingForm() {}
 
     static Optional<Tooling> read(Form whole) {
-        Sheet sheet = MachineForm.inUnit(whole);
-        sheet.nameOf("tooling");
-        var latheTools = sheet.rows("lathe-tools", LatheToolForm::read);
-        var holeTools = HoleToolForm.read(sheet);
-        var dies = dies(sheet);
-        var holder = sheet.findLength("tailstock-die-holder");
-        var cutters = sheet.rows("milling-cutters", MillCutterForm::read);
-        var mandrels = sheet.rows("mandrels", ToolingForm::mandrel);
-        var gauges = sheet.rows("gauges", GaugeForm::read);
-        var deburring = sheet.form().texts("deburring");
-        return sheet.build(
-                () -> new Tooling(latheTools, holeTools, dies, holder, cutters, mandrels, gauges, deburring));
+        KitForm form = MachineForm.inUnit(whole);
+        form.nameOf("tooling");
+        var latheTools = form.rows("lathe-tools", LatheToolForm::read);
+        var holeTools = HoleToolForm.read(form);
+        var dies = dies(form);
+        var holder = form.findLength("tailstock-die-holder");
+        var cutters = form.rows("milling-cutters", MillCutterForm::read);
+        var mandrels = form.rows("mandrels", ToolingForm::mandrel);
+        var gauges = form.rows("gauges", GaugeForm::read);
+        var deburring = form.keys().texts("deburring");
+        return form.build(() -> new Tooling(latheTools, holeTools, dies, holder, cutters, mandrels, gauges, deburring));
     }
 
-    private static List<Die> dies(Sheet sheet) {
+    private static List<Die> dies(KitForm form) {
         return Stream.concat(
-                        sheet.form().values("dies", text -> new Die(KitText.thread(text), DieKind.SPLIT)).stream(),
-                        sheet
-                                .form()
-                                .values("solid-dies", text -> new Die(KitText.thread(text), DieKind.SOLID))
-                                .stream())
+                        form.keys().values("dies", text -> new Die(KitText.thread(text), DieKind.SPLIT)).stream(),
+                        form.keys().values("solid-dies", text -> new Die(KitText.thread(text), DieKind.SOLID)).stream())
                 .toList();
     }
 
-    private static Optional<Tooling.Mandrel> mandrel(Sheet row) {
+    private static Optional<Tooling.Mandrel> mandrel(KitForm row) {
         String name = row.name();
         var bore = row.span("bore");
         var length = row.length("length");

@@ -7,12 +7,13 @@ import chargehand.measure.Notations;
 import chargehand.measure.Unreadable;
 import chargehand.measure.Written;
 import chargehand.method.kit.yaml.KitText;
-import chargehand.method.rack.Form.Flat;
-import chargehand.method.rack.Form.Polygon;
-import chargehand.method.rack.Form.Round;
 import chargehand.method.rack.Piece;
 import chargehand.method.rack.Piece.Condition;
 import chargehand.method.rack.Piece.Sureness;
+import chargehand.method.rack.Shape;
+import chargehand.method.rack.Shape.Flat;
+import chargehand.method.rack.Shape.Polygon;
+import chargehand.method.rack.Shape.Round;
 import chargehand.part.yaml.tree.Form;
 import java.util.List;
 import java.util.Optional;
@@ -54,7 +55,7 @@ final class PieceForm {
         String place = form.text("place");
         String material = form.text("material");
         Sureness sure = form.value("sure", text -> KitText.word(text, Sureness.class), Sureness.UNKNOWN);
-        Optional<chargehand.method.rack.Form> across = across(shape);
+        Optional<Shape> across = across(shape);
         Written length = length("length");
         Notation<Integer> counts = Notations.count(1, MOST_ALIKE);
         int count =
@@ -66,7 +67,7 @@ final class PieceForm {
                 new Piece(name, place, material, sure, across.orElseThrow(), length, count, condition, price, note));
     }
 
-    private Optional<chargehand.method.rack.Form> across(String shape) {
+    private Optional<Shape> across(String shape) {
         return switch (shape) {
             case "round" -> Optional.of(new Round(length(shape)));
             case "hexagon" -> Optional.of(new Polygon(6, length(shape)));
@@ -77,7 +78,7 @@ final class PieceForm {
         };
     }
 
-    private static Optional<chargehand.method.rack.Form> flat(Form form) {
+    private static Optional<Shape> flat(Form form) {
         PieceForm flat = new PieceForm(form);
         Written width = flat.length("width");
         Written thickness = flat.length("thickness");

@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import chargehand.measure.Length;
 import chargehand.method.kit.yaml.DemoKit;
-import chargehand.method.rack.Form;
 import chargehand.method.rack.Piece;
 import chargehand.method.rack.Rack;
+import chargehand.method.rack.Shape;
 import org.junit.jupiter.api.Test;
 
 final class DemoRackTest {
@@ -18,7 +18,7 @@ final class DemoRackTest {
                 .filteredOn(piece -> piece.sure() == Piece.Sureness.UNKNOWN)
                 .hasSize(3);
         assertThat(rack.pieces())
-                .filteredOn(piece -> piece.form() instanceof Form.Flat)
+                .filteredOn(piece -> piece.shape() instanceof Shape.Flat)
                 .hasSize(6);
     }
 

@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import chargehand.measure.Length;
 import chargehand.method.kit.yaml.DemoKit;
 import chargehand.method.kit.yaml.Mutations;
-import chargehand.method.rack.Form;
 import chargehand.method.rack.Piece;
+import chargehand.method.rack.Shape;
 import chargehand.part.yaml.tree.Fault;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -51,9 +51,9 @@ final class RackFileTest {
         RackRead read = RackFile.read(RACK);
         assertThat(read).isInstanceOf(RackRead.Sound.class);
         List<Piece> pieces = ((RackRead.Sound) read).rack().pieces();
-        assertThat(pieces.get(0).form())
+        assertThat(pieces.get(0).shape())
                 .isInstanceOfSatisfying(
-                        Form.Round.class,
+                        Shape.Round.class,
                         round -> assertThat(round.diameter().length()).isEqualTo(Length.inch(5, 4)));
         assertThat(pieces.get(0).length().length()).isEqualTo(Length.in(36));
         assertThat(pieces.get(0).count()).isEqualTo(1);

@@ -3,21 +3,15 @@ package chargehand.method.rack;
 import chargehand.measure.Written;
 
 /** The shape of a piece of stock across its length. */
-public sealed interface Form {
+public sealed interface Shape {
     /** The shape and its sizes for a person, such as "1 1/4 round". */
     String says();
 
-    /** A size as written, with its unit where the words alone leave it open; a fraction is always of an inch. */
-    private static String sized(Written size) {
-        boolean bare = size.text().chars().allMatch(c -> Character.isDigit(c) || c == '.' || c == ',');
-        return bare ? size.text() + " " + size.unit().symbol() : size.text();
-    }
-
     /** Round bar. */
-    record Round(Written diameter) implements Form {
+    record Round(Written diameter) implements Shape {
         @Override
         public String says() {
-            return sized(diameter) + " round";
+            return diameter.withUnit() + " round";
         }
     }
 
@@ -27,7 +21,7 @@ public sealed interface Form {
      * @param sides 4, 6 or 8
      * @param flats the size over two opposite flats
      */
-    record Polygon(int sides, Written flats) implements Form {
+    record Polygon(int sides, Written flats) implements Shape {
         public Polygon {
             if (sides != 4 && sides != 6 && sides != 8) {
                 throw new IllegalArgumentException("bar is square, hexagon or octagon, not of " + sides + " sides");
@@ -36,7 +30,7 @@ public sealed interface Form {
 
         @Override
         public String says() {
-            return sized(flats)
+            return flats.withUnit()
                     + switch (sides) {
                         case 4 -> " square";
                         case 6 -> " hexagon";
@@ -46,10 +40,10 @@ public sealed interface Form {
     }
 
     /** Flat bar, strip or plate. */
-    record Flat(Written width, Written thickness) implements Form {
+    record Flat(Written width, Written thickness) implements Shape {
         @Override
         public String says() {
-            return sized(width) + " × " + sized(thickness) + " flat";
+            return width.withUnit() + " × " + thickness.withUnit() + " flat";
         }
     }
 }

@@ -23,7 +23,7 @@ import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** A group of keys of a kit file, read by what kit files hold: spans, counts, lists of speeds. */
-final class Sheet {
+final class KitForm {
     private static final Length STAND_IN = Length.mm(1);
     private static final Limits STAND_IN_SPAN = new Limits(STAND_IN, STAND_IN);
     private static final double MOST_RPM = 50_000;
@@ -31,18 +31,18 @@ final class Sheet {
 
     private final Form form;
 
-    Sheet(Form form) {
+    KitForm(Form form) {
         this.form = form;
     }
 
-    Form form() {
+    Form keys() {
         return form;
     }
 
     /** The same keys with bare numbers in the unit named among them, if one is. */
-    Sheet inOwnUnit() {
+    KitForm inOwnUnit() {
         LengthUnit unit = form.find("unit", KitText::unit).orElse(unit());
-        Sheet same = new Sheet(form.withBareUnit(unit));
+        KitForm same = new KitForm(form.withBareUnit(unit));
         same.form.know(List.of("unit"));
         return same;
     }
@@ -189,18 +189,18 @@ final class Sheet {
     }
 
     /** The group under a key that must be there. */
-    <T> Optional<T> group(String key, Function<Sheet, Optional<T>> reader) {
-        return form.form(key).flatMap(inner -> reader.apply(new Sheet(inner)));
+    <T> Optional<T> group(String key, Function<KitForm, Optional<T>> reader) {
+        return form.form(key).flatMap(inner -> reader.apply(new KitForm(inner)));
     }
 
     /** The group under a key that may be there. */
-    <T> Optional<T> findGroup(String key, Function<Sheet, Optional<T>> reader) {
+    <T> Optional<T> findGroup(String key, Function<KitForm, Optional<T>> reader) {
         return form.has(key) ? group(key, reader) : Optional.empty();
     }
 
     /** The groups listed under a key, none of which need be there. */
-    <T> List<T> rows(String key, Function<Sheet, Optional<T>> reader) {
-        return form.rows(key, (row, number) -> reader.apply(new Sheet(row)));
+    <T> List<T> rows(String key, Function<KitForm, Optional<T>> reader) {
+        return form.rows(key, (row, number) -> reader.apply(new KitForm(row)));
     }
 
     /**
