@@ -1,11 +1,13 @@
 package chargehand.timing;
 
+import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /** Measures everything there is to measure, prints the table and keeps it. */
 public final class Measure {
@@ -42,6 +44,10 @@ public final class Measure {
 
     private static String machine() {
         return LocalDate.now(ZoneOffset.UTC) + ", " + Runtime.getRuntime().availableProcessors() + " processors, "
+                + String.format(
+                        Locale.ROOT,
+                        "load %.1f, ",
+                        ManagementFactory.getOperatingSystemMXBean().getSystemLoadAverage())
                 + System.getProperty("os.name") + " " + System.getProperty("os.arch") + ", Java " + Runtime.version();
     }
 }
