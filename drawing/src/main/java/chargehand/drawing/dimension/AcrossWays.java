@@ -1,0 +1,152 @@
+package chargehand.drawing.dimension;
+
+import chargehand.drawing.picture.Point;
+import chargehand.drawing.sign.Label;
+import chargehand.drawing.sign.Wording;
+import chargehand.drawing.view.Bearing;
+import chargehand.drawing.view.Cut;
+import chargehand.drawing.view.Side;
+import chargehand.measure.Angle;
+import chargehand.measure.AngleText;
+import chargehand.measure.Length;
+import chargehand.part.Across;
+import chargehand.part.Depth;
+import chargehand.part.Size;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/** The sizes of features across: callouts for holes, positions for all, and how they lie round the axis to each other. */
+record AcrossWays(Subject subject) {
+    private static final double CALLOUT = 2;
+
+    /** How far a centre line runs past its hole (mm). */
+    private static final double CENTRE_LINE = 2;
+
+    private static final List<Integer> AROUND = List.of(60, 45, 120, 135, 75, 105, 30, 150);
+
+    /** One list of ways for each hole. */
+    List<List<Placing>> all() {
+        List<List<Placing>> all = new ArrayList<>();
+        Bearing turn = Bearing.turn(subject.body().across(), subject.look().cut());
+        for (Across feature : subject.body().across()) {
+            switch (feature) {
+                case Across.CrossHole hole -> all.add(hole(hole, Bearing.of(hole, turn)));
+                case Across.Keyway keyway -> {}
+            }
+        }
+        return all;
+    }
+
+    private List<Placing> hole(Across.CrossHole hole, Bearing bearing) {
+        boolean through = hole.depth() instanceof Depth.Through;
+        Label label = Subject.inscription(wording(hole));
+        double x = subject.x(hole.at().length());
+        double half = subject.size(hole.diameter().length()) / 2;
+        double outside = subject.reach().outside(Side.ABOVE, hole.at().length());
+        LeaderWays leader = new LeaderWays(label, CALLOUT);
+        double top = -subject.reach().outside(Side.ABOVE);
+        if (bearing.isTowards() || (bearing.isAway() && through)) {
+            return round(leader, new Point(x, 0), half, top);
+        }
+        if (bearing.isDown() && subject.look().cut() != Cut.NONE && !through) {
+            double middle = (outside + Math.max(subject.reach().inside(hole.at().length()), 0)) / 2;
+            List<Point> walls = List.of(new Point(x + half, middle), new Point(x - half, middle));
+            return leader.past(walls, false, subject.reach().outside(Side.BELOW));
+        }
+        List<Point> mouths =
+                List.of(new Point(x, -outside * Math.max(bearing.up(), through ? -bearing.up() : bearing.up())));
+        return leader.past(mouths, true, top);
+    }
+
+    /** Leaders that aim at the middle of a circle. */
+    private static List<Placing> round(LeaderWays leader, Point centre, double radius, double top) {
+        return AROUND.stream()
+                .map(angle -> centre.towards(angle, radius))
+                .flatMap(tip -> leader.past(List.of(tip), true, top).stream())
+                .toList();
+    }
+
+    private Wording wording(Across.CrossHole hole) {
+        Wording size = subject.text().diameter(hole.diameter());
+        return switch (hole.depth()) {
+            case Depth.Through() -> size.then(Wording.of(" through"));
+            case Depth.Blind(Size depth) ->
+                size.then(Wording.of(", ")).then(subject.text().size(depth)).then(Wording.of(" deep"));
+        };
+    }
+
+    /** Where the features lie along the axis. */
+    List<AxialDimension> positions() {
+        List<AxialDimension> positions = new ArrayList<>();
+        for (Across feature : subject.body().across()) {
+            switch (feature) {
+                case Across.CrossHole hole -> add(Length.ZERO, hole.at().length(), hole.at(), positions);
+                case Across.Keyway keyway -> {
+                    Length from = keyway.from().length();
+                    add(Length.ZERO, from, keyway.from(), positions);
+                    add(from, from.plus(keyway.length().length()), keyway.length(), positions);
+                }
+            }
+        }
+        return positions;
+    }
+
+    /** Where the extension lines of features begin that face the viewer (mm below the axis). */
+    Map<Length, Double> starts() {
+        Map<Length, Double> starts = new HashMap<>();
+        Bearing turn = Bearing.turn(subject.body().across(), subject.look().cut());
+        for (Across feature : subject.body().across()) {
+            Bearing bearing = Bearing.of(feature, turn);
+            if (bearing.isTowards() || bearing.isAway()) {
+                switch (feature) {
+                    case Across.CrossHole hole ->
+                        starts.put(
+                                hole.at().length(), subject.size(hole.diameter().length()) / 2 + CENTRE_LINE);
+                    case Across.Keyway keyway -> {
+                        Length from = keyway.from().length();
+                        starts.put(from, 0.0);
+                        starts.put(from.plus(keyway.length().length()), 0.0);
+                    }
+                }
+            }
+        }
+        return starts;
+    }
+
+    private void add(Length from, Length to, Size size, List<AxialDimension> positions) {
+        if (from.isLessThan(to)) {
+            positions.add(new AxialDimension(from, to, subject.text().size(size)));
+        }
+    }
+
+    /** What the notes say of features that lie at different angles. */
+    List<String> notes() {
+        List<String> notes = new ArrayList<>();
+        List<Across> features = subject.body().across();
+        for (Across feature : features.stream().skip(1).toList()) {
+            double apart = around(feature) - around(features.getFirst());
+            if (apart != 0) {
+                notes.add("%s lies %s round the axis from %s."
+                        .formatted(
+                                capital(feature.name()),
+                                AngleText.seconds(Angle.degrees(Math.abs(apart))),
+                                features.getFirst().name()));
+            }
+        }
+        return notes;
+    }
+
+    private static double around(Across feature) {
+        return switch (feature) {
+            case Across.CrossHole hole -> hole.around().degrees();
+            case Across.Keyway keyway -> keyway.around().degrees();
+        };
+    }
+
+    private static String capital(String name) {
+        return name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
+    }
+}

@@ -1,0 +1,127 @@
+package chargehand.drawing.dimension;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * Chooses among the ways of placing each size: first one after the other, each where it lies best among those before it, then
+ * round and round, each where it lies best among all others, until nothing gets better. This is done in a few orders, and
+ * the best outcome is kept; the orders are fixed, so the same part is always drawn the same.
+ */
+final class Arranger {
+    private static final int ROUNDS = 6;
+
+    /** What must be gained to move something. */
+    private static final double LEAST_GAIN = 1e-6;
+
+    private final Board board;
+    private final List<Way> chosen = new ArrayList<>();
+
+    private Arranger(Board board) {
+        this.board = board;
+    }
+
+    /** A way and what it costs whatever else is placed. */
+    private record Way(Placing placing, double alone) {}
+
+    /**
+     * Places one of each list of ways on a board; a list without any is left out.
+     *
+     * @return the board with the best outcome, everything that was on the given one first
+     */
+    static Board place(Board start, List<List<Placing>> all) {
+        List<List<Way>> ways = all.stream()
+                .filter(list -> !list.isEmpty())
+                .map(list -> weighed(start, list))
+                .toList();
+        Board best = start;
+        double least = Double.MAX_VALUE;
+        for (List<List<Way>> order : orders(ways)) {
+            Arranger arranger = new Arranger(start.copy());
+            double cost = arranger.arrange(order);
+            if (cost < least) {
+                least = cost;
+                best = arranger.board;
+            }
+        }
+        return best;
+    }
+
+    /** The ways with the least cost of their own first. */
+    private static List<Way> weighed(Board board, List<Placing> list) {
+        return list.stream()
+                .map(placing -> new Way(placing, board.alone(placing)))
+                .sorted(Comparator.comparingDouble(Way::alone))
+                .toList();
+    }
+
+    /** As given, from left to right and from right to left. */
+    private static List<List<List<Way>>> orders(List<List<Way>> ways) {
+        List<List<Way>> rightward = ways.stream()
+                .sorted(Comparator.comparingDouble(
+                        list -> list.getFirst().placing.extent().centre().x()))
+                .toList();
+        return List.of(ways, rightward, rightward.reversed());
+    }
+
+    /** Places everything and returns the cost of the outcome. */
+    private double arrange(List<List<Way>> ways) {
+        for (List<Way> list : ways) {
+            Way best = best(list);
+            board.add(best.placing);
+            chosen.add(best);
+        }
+        boolean moved = true;
+        for (int round = 0; moved && round < ROUNDS; round++) {
+            moved = improve(ways);
+        }
+        return total();
+    }
+
+    private double total() {
+        double total = 0;
+        for (Way way : chosen) {
+            board.remove(way.placing);
+            total += cost(way, Double.MAX_VALUE);
+            board.add(way.placing);
+        }
+        return total;
+    }
+
+    /** Moves what can be bettered; whether anything moved. */
+    private boolean improve(List<List<Way>> ways) {
+        boolean moved = false;
+        for (int i = 0; i < ways.size(); i++) {
+            Way now = chosen.get(i);
+            board.remove(now.placing);
+            Way best = best(ways.get(i));
+            if (cost(best, Double.MAX_VALUE) < cost(now, Double.MAX_VALUE) - LEAST_GAIN) {
+                chosen.set(i, best);
+                moved = true;
+            }
+            board.add(chosen.get(i).placing);
+        }
+        return moved;
+    }
+
+    private Way best(List<Way> list) {
+        Way best = list.getFirst();
+        double least = cost(best, Double.MAX_VALUE);
+        for (Way way : list) {
+            if (way.alone >= least) {
+                break;
+            }
+            double cost = cost(way, least);
+            if (cost < least) {
+                best = way;
+                least = cost;
+            }
+        }
+        return best;
+    }
+
+    private double cost(Way way, double enough) {
+        return way.alone + board.among(way.placing, enough - way.alone);
+    }
+}

@@ -1,0 +1,158 @@
+package chargehand.drawing.dimension;
+
+import chargehand.drawing.sign.Wording;
+import chargehand.measure.Length;
+import chargehand.part.Body;
+import chargehand.part.Section;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.TreeSet;
+
+/**
+ * Chooses the lengths that define the outside of a turned part: a least spanning tree over its faces, so that every face is
+ * placed once and none twice. Lengths with a tolerance of their own come first, then the widths of grooves and threads, the
+ * whole length, flanges, and then lengths from the face that matters most.
+ */
+public final class AxialScheme {
+    private final Body.Turned body;
+    private final SizeText text;
+    private final List<Length> faces;
+    private final Length datum;
+
+    private AxialScheme(Body.Turned body, SizeText text) {
+        this.body = body;
+        this.text = text;
+        TreeSet<Length> all = new TreeSet<>();
+        for (int i = 0; i <= body.outside().size(); i++) {
+            all.add(body.start(i));
+        }
+        faces = List.copyOf(all);
+        datum = new DatumFace(body).at();
+    }
+
+    /** The lengths to give, from end A on, shorter ones first where two begin alike. */
+    public static List<AxialDimension> of(Body.Turned body, SizeText text) {
+        return new AxialScheme(body, text).chosen();
+    }
+
+    private List<AxialDimension> chosen() {
+        FaceTree tree = new FaceTree();
+        List<AxialDimension> chosen = new ArrayList<>();
+        for (Edge edge : candidates()) {
+            if (tree.join(edge.from, edge.to)) {
+                chosen.add(dimension(edge));
+            } else if (edge.cost == Cost.FLANGE) {
+                chosen.add(reference(edge));
+            }
+        }
+        if (!tree.isWhole(faces.size())) {
+            throw new IllegalStateException("the faces of a part hang together by its sections");
+        }
+        chosen.sort(Comparator.comparing(AxialDimension::from).thenComparing(AxialDimension::to));
+        return chosen;
+    }
+
+    /**
+     * A length that might be given.
+     *
+     * @param cost how little it is wanted
+     */
+    private record Edge(Length from, Length to, int cost) {
+        Length length() {
+            return to.minus(from);
+        }
+    }
+
+    /** In the order they are wanted; of those from the datum first the ones that place a groove by its far side. */
+    private List<Edge> candidates() {
+        List<Edge> edges = new ArrayList<>();
+        for (int i = 0; i < body.outside().size(); i++) {
+            edges.add(new Edge(body.start(i), body.start(i + 1), ownCost(i)));
+        }
+        edges.add(new Edge(faces.getFirst(), faces.getLast(), Cost.OVERALL));
+        for (Length face : faces) {
+            if (!face.equals(datum)) {
+                edges.add(new Edge(Length.least(face, datum), Length.most(face, datum), Cost.FROM_DATUM));
+            }
+        }
+        edges.sort(Comparator.comparingInt(Edge::cost)
+                .thenComparingInt(edge -> edge.cost == Cost.FROM_DATUM && isGrooveFarSide(edge) ? 0 : 1)
+                .thenComparing(Edge::length)
+                .thenComparing(Edge::from));
+        return edges;
+    }
+
+    private boolean isGrooveFarSide(Edge edge) {
+        for (int i = 0; i < body.outside().size(); i++) {
+            if (body.outside().get(i) instanceof Section.Groove) {
+                boolean before = edge.to.equals(datum) && body.start(i).equals(edge.from);
+                boolean after = edge.from.equals(datum) && body.start(i + 1).equals(edge.to);
+                if (before || after) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    /** How little the own length of a section is wanted. */
+    private int ownCost(int index) {
+        Section section = body.outside().get(index);
+        if (section.stretch().length().isToleranced()) {
+            return Cost.TOLERANCED;
+        }
+        return switch (section) {
+            case Section.Groove groove -> Cost.GROOVE;
+            case Section.Threaded threaded -> Cost.THREAD;
+            case Section.Cone cone -> Cost.CONE;
+            case Section.Polygon polygon -> isFlange(index) ? Cost.FLANGE : Cost.THREAD;
+            case Section.Round round -> isFlange(index) ? Cost.FLANGE : Cost.CHAIN;
+        };
+    }
+
+    /** Whether a section stands out from both its neighbours. */
+    private boolean isFlange(int index) {
+        if (index == 0 || index == body.outside().size() - 1) {
+            return false;
+        }
+        Section own = body.outside().get(index);
+        Length before = body.outside().get(index - 1).diameterTowardsB();
+        Length after = body.outside().get(index + 1).diameterTowardsA();
+        return own.diameterTowardsA().isMoreThan(before)
+                && own.diameterTowardsB().isMoreThan(after);
+    }
+
+    /** As written where it is the length of one section, worked out otherwise. */
+    private AxialDimension dimension(Edge edge) {
+        for (int i = 0; i < body.outside().size(); i++) {
+            if (body.start(i).equals(edge.from) && body.start(i + 1).equals(edge.to)) {
+                return new AxialDimension(
+                        edge.from,
+                        edge.to,
+                        text.size(body.outside().get(i).stretch().length()));
+            }
+        }
+        return new AxialDimension(edge.from, edge.to, text.length(edge.length()));
+    }
+
+    /** A width that one looks for though it follows from the other lengths: in brackets. */
+    private AxialDimension reference(Edge edge) {
+        Wording bracketed = Wording.of("(").then(text.length(edge.length())).then(Wording.of(")"));
+        return new AxialDimension(edge.from, edge.to, bracketed);
+    }
+
+    /** What is wanted most costs least (the order is our own; the standards leave it to the draughtsman). */
+    private static final class Cost {
+        static final int TOLERANCED = 0;
+        static final int GROOVE = 1;
+        static final int THREAD = 2;
+        static final int CONE = 3;
+        static final int OVERALL = 4;
+        static final int FLANGE = 5;
+        static final int FROM_DATUM = 6;
+        static final int CHAIN = 8;
+
+        private Cost() {}
+    }
+}

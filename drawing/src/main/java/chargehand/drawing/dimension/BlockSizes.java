@@ -1,0 +1,140 @@
+package chargehand.drawing.dimension;
+
+import chargehand.drawing.picture.Box;
+import chargehand.drawing.picture.Point;
+import chargehand.drawing.sign.Local;
+import chargehand.drawing.sign.Wording;
+import chargehand.drawing.view.BlockView;
+import chargehand.drawing.view.View;
+import chargehand.measure.Length;
+import chargehand.part.Body;
+import chargehand.part.Depth;
+import chargehand.part.Hole;
+import chargehand.part.Size;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.Function;
+
+/**
+ * The sizes of a block: all lengths from its left end, all widths from its lower side, like holes called out once.
+ */
+public final class BlockSizes {
+    private static final double GAP = 1;
+    private static final double OVERSHOOT = 2;
+    private static final List<Integer> AROUND = List.of(60, 45, 120, 135, 75, 105);
+
+    private final Body.Block block;
+    private final SizeText text;
+    private final double scale;
+
+    private BlockSizes(Body.Block block, SizeText text, double scale) {
+        this.block = block;
+        this.text = text;
+        this.scale = scale;
+    }
+
+    /** The view from above with all sizes but the thickness. */
+    public static Dimensioned plan(Body.Block block, SizeText text, double scale, Box limits) {
+        View view = BlockView.plan(block, scale);
+        Board board = new Board(view, limits);
+        BlockSizes sizes = new BlockSizes(block, text, scale);
+        sizes.lengths(Hole::x, block.length()).forEach((at, wording) -> board.add(sizes.along(at, wording, board)));
+        int tier = 0;
+        for (Map.Entry<Length, Wording> width :
+                sizes.lengths(Hole::y, block.width()).entrySet()) {
+            board.add(sizes.upright(width.getKey(), width.getValue(), tier++));
+        }
+        return new Dimensioned(view, Arranger.place(board, sizes.callouts()).placed(), List.of());
+    }
+
+    /** The view from the front with the thickness. */
+    public static Dimensioned front(Body.Block block, SizeText text, double scale) {
+        BlockSizes sizes = new BlockSizes(block, text, scale);
+        Size thickness = block.thickness();
+        return new Dimensioned(
+                BlockView.front(block, scale),
+                List.of(sizes.upright(thickness.length(), text.size(thickness), 0)),
+                List.of());
+    }
+
+    /** The positions of holes and the whole length one way, each once, from the nearest on. */
+    private Map<Length, Wording> lengths(Function<Hole, Size> way, Size whole) {
+        Map<Length, Wording> lengths = new TreeMap<>();
+        for (Hole hole : block.holes()) {
+            Size size = way.apply(hole);
+            if (size.length().isPositive()) {
+                lengths.putIfAbsent(size.length(), text.size(size));
+            }
+        }
+        lengths.put(whole.length(), text.size(whole));
+        return lengths;
+    }
+
+    private double size(Length length) {
+        return scale * length.mm();
+    }
+
+    /** A length from the left end, one tier further out than those placed before it. */
+    private Placing along(Length to, Wording wording, Board board) {
+        double pitch = Math.max(AxialTiers.NEXT, LinearDimension.rise(wording) + OVERSHOOT + GAP);
+        double y = AxialTiers.FIRST + pitch * board.placed().size();
+        Placing.Pen pen = Placing.pen()
+                .line(Placing.Kind.EXTENSION, new Point(0, GAP), new Point(0, y + OVERSHOOT))
+                .line(Placing.Kind.EXTENSION, new Point(size(to), GAP), new Point(size(to), y + OVERSHOOT));
+        new LinearDimension(Local.at(new Point(0, y)), size(to), wording).draw(pen, true);
+        return pen.at(0);
+    }
+
+    /** A width from the lower side, at the right of the view. */
+    private Placing upright(Length to, Wording wording, int tier) {
+        double right = size(block.length().length());
+        double pitch = Math.max(AxialTiers.NEXT, LinearDimension.rise(wording) + OVERSHOOT + GAP);
+        double x = right + AxialTiers.FIRST + pitch * tier;
+        Placing.Pen pen = Placing.pen()
+                .line(Placing.Kind.EXTENSION, new Point(right + GAP, 0), new Point(x + OVERSHOOT, 0))
+                .line(Placing.Kind.EXTENSION, new Point(right + GAP, -size(to)), new Point(x + OVERSHOOT, -size(to)));
+        new LinearDimension(new Local(new Point(x, 0), 90), size(to), wording).draw(pen, true);
+        return pen.at(0);
+    }
+
+    /** One list of ways for each kind of hole: a leader to any one of them. */
+    private List<List<Placing>> callouts() {
+        Map<String, List<Hole>> alike = new LinkedHashMap<>();
+        block.holes()
+                .forEach(hole -> alike.computeIfAbsent(wording(hole).toString(), key -> new ArrayList<>())
+                        .add(hole));
+        return alike.values().stream().map(this::callout).toList();
+    }
+
+    private List<Placing> callout(List<Hole> holes) {
+        Wording one = wording(holes.getFirst());
+        Wording all = holes.size() > 1 ? Wording.of(holes.size() + "× ").then(one) : one;
+        LeaderWays leader = new LeaderWays(Subject.inscription(all), 0);
+        double top = -size(block.width().length());
+        return holes.stream()
+                .flatMap(hole -> AROUND.stream()
+                        .map(angle -> centre(hole).towards(angle, size(BlockView.bore(hole)) / 2))
+                        .flatMap(tip -> leader.past(List.of(tip), true, top).stream()))
+                .toList();
+    }
+
+    private Point centre(Hole hole) {
+        return new Point(size(hole.x().length()), -size(hole.y().length()));
+    }
+
+    private Wording wording(Hole hole) {
+        Wording what = switch (hole) {
+            case Hole.Drilled drilled -> text.diameter(drilled.diameter());
+            case Hole.Reamed reamed -> text.diameter(reamed.diameter());
+            case Hole.Tapped tapped -> SectionWays.thread(tapped.thread(), "");
+        };
+        return switch (hole.depth()) {
+            case Depth.Through() -> what.then(Wording.of(" through"));
+            case Depth.Blind(Size depth) ->
+                what.then(Wording.of(", ")).then(text.size(depth)).then(Wording.of(" deep"));
+        };
+    }
+}

@@ -1,0 +1,176 @@
+package chargehand.drawing.dimension;
+
+import chargehand.drawing.picture.Box;
+import chargehand.drawing.picture.Point;
+import chargehand.drawing.picture.Segment;
+import chargehand.drawing.sign.Arrow;
+import chargehand.drawing.view.View;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Where sizes stand so far, and how badly a further one would lie among them. The weights are our own; what they weigh is
+ * what the standards ask for: no words on words or outlines, no dimension line crossed, leaders clear of everything.
+ */
+final class Board {
+    private static final double WORDS_ON_WORDS = 1_000_000;
+    private static final double OUTSIDE = 1_000;
+    private static final double OUTSIDE_PER_MM = 100;
+    private static final double WORDS_ON_OUTLINE = 1_000;
+    private static final double WORDS_ON_LINE = 600;
+    private static final double DIMENSIONS_CROSS = 500;
+    private static final double EXTENSION_CROSSES_DIMENSION = 50;
+    private static final double LEADERS_CROSS = 150;
+    private static final double LEADER_CROSSES = 30;
+    private static final double LINES_CROWD = 40;
+    private static final double ARROWS_CROWD = 40;
+    private static final double WORDS_ON_AXIS = 25;
+    private static final double WORDS_ON_HATCHING = 20;
+    private static final double LEADER_ON_OUTLINE = 8;
+    private static final double EXTENSIONS_CROSS = 5;
+
+    /** How much air words need round them (mm). */
+    private static final double AIR = 0.7;
+
+    /** Nearer than this, two lines side by side read as one (mm). */
+    private static final double CROWDED = 1.4;
+
+    private final View view;
+    private final Box limits;
+    private final List<Placing> placed = new ArrayList<>();
+
+    /**
+     * An empty board.
+     *
+     * @param limits where sizes may stand, in the view's frame
+     */
+    Board(View view, Box limits) {
+        this.view = view;
+        this.limits = limits;
+    }
+
+    /** Another board with the same on it. */
+    Board copy() {
+        Board copy = new Board(view, limits);
+        copy.placed.addAll(placed);
+        return copy;
+    }
+
+    void add(Placing placing) {
+        placed.add(placing);
+    }
+
+    void remove(Placing placing) {
+        placed.remove(placing);
+    }
+
+    List<Placing> placed() {
+        return List.copyOf(placed);
+    }
+
+    /** What it costs to put this one here, other sizes apart. */
+    double alone(Placing placing) {
+        double cost = placing.cost() + outside(placing.extent());
+        for (Box text : placing.texts()) {
+            Box airy = text.grown(AIR);
+            cost += WORDS_ON_OUTLINE * count(view.outlines(), airy);
+            cost += WORDS_ON_AXIS * count(view.axes(), airy);
+            cost += WORDS_ON_HATCHING
+                    * view.hatched().stream().filter(text::overlaps).count();
+        }
+        for (Placing.Stroke line : placing.lines()) {
+            if (line.kind() == Placing.Kind.LEADER) {
+                cost += LEADER_ON_OUTLINE
+                        * view.outlines().stream()
+                                .filter(line.segment()::crosses)
+                                .count();
+            }
+        }
+        return cost;
+    }
+
+    private double outside(Box extent) {
+        double over = Math.max(0, limits.left() - extent.left()) + Math.max(0, extent.right() - limits.right());
+        return over > 0 ? OUTSIDE + OUTSIDE_PER_MM * over : 0;
+    }
+
+    private static long count(List<Segment> segments, Box box) {
+        return segments.stream().filter(segment -> segment.meets(box)).count();
+    }
+
+    /**
+     * What it costs to put this one among the others.
+     *
+     * @param enough a cost from which on the exact one does not matter
+     */
+    double among(Placing placing, double enough) {
+        double cost = 0;
+        Box wide = placing.extent().grown(CROWDED);
+        for (Placing other : placed) {
+            if (wide.overlaps(other.extent())) {
+                cost += words(placing, other) + words(other, placing) + lines(placing, other) + tips(placing, other);
+                if (cost >= enough) {
+                    return cost;
+                }
+            }
+        }
+        return cost;
+    }
+
+    /** The words of one against the words and the lines of the other. */
+    private static double words(Placing one, Placing other) {
+        double cost = 0;
+        for (Box text : one.texts()) {
+            Box airy = text.grown(AIR / 2);
+            for (Box theirs : other.texts()) {
+                cost += airy.grown(AIR / 2).overlaps(theirs) ? WORDS_ON_WORDS / 2 : 0;
+            }
+            for (Placing.Stroke line : other.lines()) {
+                cost += line.segment().meets(airy) ? WORDS_ON_LINE : 0;
+            }
+        }
+        return cost;
+    }
+
+    private static double lines(Placing one, Placing other) {
+        double cost = 0;
+        for (Placing.Stroke mine : one.lines()) {
+            for (Placing.Stroke theirs : other.lines()) {
+                if (mine.segment().crosses(theirs.segment())) {
+                    cost += crossing(mine.kind(), theirs.kind());
+                } else if (areLeaders(mine, theirs) && mine.segment().distance(theirs.segment()) < CROWDED) {
+                    cost += LINES_CROWD;
+                }
+            }
+        }
+        return cost;
+    }
+
+    /** Arrows that would lie on each other. */
+    private static double tips(Placing one, Placing other) {
+        double cost = 0;
+        for (Point mine : one.tips()) {
+            for (Point theirs : other.tips()) {
+                cost += mine.distance(theirs) < Arrow.LENGTH ? ARROWS_CROWD : 0;
+            }
+        }
+        return cost;
+    }
+
+    private static boolean areLeaders(Placing.Stroke one, Placing.Stroke other) {
+        return one.kind() == Placing.Kind.LEADER && other.kind() == Placing.Kind.LEADER;
+    }
+
+    private static double crossing(Placing.Kind one, Placing.Kind other) {
+        if (one == other) {
+            return switch (one) {
+                case DIMENSION -> DIMENSIONS_CROSS;
+                case EXTENSION -> EXTENSIONS_CROSS;
+                case LEADER -> LEADERS_CROSS;
+            };
+        }
+        return one == Placing.Kind.LEADER || other == Placing.Kind.LEADER
+                ? LEADER_CROSSES
+                : EXTENSION_CROSSES_DIMENSION;
+    }
+}

@@ -1,0 +1,163 @@
+package chargehand.drawing.dimension;
+
+import chargehand.drawing.picture.Point;
+import chargehand.drawing.sign.Wording;
+import chargehand.drawing.view.Cut;
+import chargehand.drawing.view.Side;
+import chargehand.measure.AngleText;
+import chargehand.measure.Length;
+import chargehand.part.Bore;
+import chargehand.part.Edge;
+import chargehand.part.End;
+import chargehand.part.Section;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Gives chamfers and radii: one leader for those alike, saying how many; where many are alike, a note instead.
+ */
+final class EdgeWays {
+    /** So many alike are better said in a note. */
+    private static final int MANY = 3;
+
+    private static final double LEADER = 4;
+
+    /** How far round a quarter bend its middle lies, as a part of its radius. */
+    private static final double MIDDLE = 1 - Math.sqrt(0.5);
+
+    private final Subject subject;
+    private final Map<String, List<Place>> places = new LinkedHashMap<>();
+
+    /** A worked corner and where a leader may touch it. */
+    private record Place(Point tip, boolean inside, End end) {}
+
+    EdgeWays(Subject subject) {
+        this.subject = subject;
+        for (int i = 0; i < subject.body().outside().size(); i++) {
+            addOutside(i, End.A);
+            addOutside(i, End.B);
+        }
+        subject.body().inside().forEach(this::addMouth);
+    }
+
+    /** One list of ways for each kind of edge that is given by a leader. */
+    List<List<Placing>> all() {
+        List<List<Placing>> all = new ArrayList<>();
+        places.forEach((text, alike) -> {
+            if (alike.size() < MANY) {
+                String count = alike.size() > 1 ? alike.size() + "× " : "";
+                all.add(alike.stream()
+                        .flatMap(place -> ways(place, count + text).stream())
+                        .toList());
+            }
+        });
+        return all;
+    }
+
+    /** What the notes say of edges without a leader. */
+    List<String> notes() {
+        List<String> notes = new ArrayList<>();
+        places.forEach((text, alike) -> {
+            if (alike.size() >= MANY) {
+                notes.add((text.startsWith("R") ? "Radii" : "Chamfers") + " not marked: " + text + ".");
+            }
+        });
+        return notes;
+    }
+
+    private List<Placing> ways(Place place, String text) {
+        LeaderWays leader = new LeaderWays(Subject.inscription(Wording.size(text)), LEADER);
+        if (place.inside) {
+            return leader.beyond(place.tip, Subject.out(place.end));
+        }
+        double above = subject.reach().outside(Side.ABOVE);
+        List<Placing> ways = new ArrayList<>(leader.past(List.of(place.tip), true, -above));
+        if (subject.look().cut() == Cut.NONE) {
+            Point below = new Point(place.tip.x(), -place.tip.y());
+            ways.addAll(leader.past(List.of(below), false, subject.reach().outside(Side.BELOW)));
+        }
+        return ways;
+    }
+
+    private void addOutside(int index, End end) {
+        Section section = subject.body().outside().get(index);
+        Edge edge = end == End.A ? section.stretch().atA() : section.stretch().atB();
+        Length own = end == End.A ? section.diameterTowardsA() : section.diameterTowardsB();
+        Length other = neighbour(index, end);
+        if (own.equals(other)) {
+            return;
+        }
+        double x = subject.x(subject.body().start(end == End.A ? index : index + 1));
+        double seen = subject.reach()
+                .outside(
+                        Side.ABOVE,
+                        subject.body().start(index).plus(section.length().half()));
+        boolean hollow = other.isMoreThan(own);
+        double radius = hollow ? subject.size(own) / 2 : Math.min(subject.size(own) / 2, seen);
+        add(edge, new Corner(x, radius, -Subject.out(end), hollow), false, end);
+    }
+
+    private Length neighbour(int index, End end) {
+        List<Section> outside = subject.body().outside();
+        if (end == End.A) {
+            return index == 0 ? Length.ZERO : outside.get(index - 1).diameterTowardsB();
+        }
+        return index == outside.size() - 1
+                ? Length.ZERO
+                : outside.get(index + 1).diameterTowardsA();
+    }
+
+    private void addMouth(Bore bore) {
+        switch (bore) {
+            case Bore.Bored bored ->
+                addMouth(bored, bored.mouth(), bored.diameter().length());
+            case Bore.Reamed reamed ->
+                addMouth(reamed, reamed.mouth(), reamed.diameter().length());
+            case Bore.Counterbored wide ->
+                addMouth(wide, wide.mouth(), wide.diameter().length());
+            case Bore.Drilled drilled -> {}
+            case Bore.Tapped tapped -> {}
+            case Bore.Coned coned -> {}
+        }
+    }
+
+    private void addMouth(Bore bore, Edge edge, Length diameter) {
+        double x = subject.x(bore.from());
+        Corner corner = new Corner(x, subject.size(diameter) / 2, -Subject.out(bore.from()), true);
+        add(edge, corner, true, bore.from());
+    }
+
+    /**
+     * A corner on paper.
+     *
+     * @param into the way into the section: 1 to the right
+     * @param hollow whether the edge leads outward from the radius
+     */
+    private record Corner(double x, double radius, int into, boolean hollow) {
+        Point at(double along, double off, boolean below) {
+            double r = hollow ? radius + off : radius - off;
+            return new Point(x + into * along, below ? r : -r);
+        }
+    }
+
+    private void add(Edge edge, Corner corner, boolean inside, End end) {
+        switch (edge) {
+            case Edge.Plain() -> {}
+            case Edge.Chamfer(var length, var angle) -> {
+                double along = subject.size(length.length()) / 2;
+                String text = subject.text().figures(length) + " × " + AngleText.seconds(angle);
+                place(text, new Place(corner.at(along, along * angle.tan(), inside), inside, end));
+            }
+            case Edge.Radius(var radius) -> {
+                double off = MIDDLE * subject.size(radius.length());
+                place("R" + subject.text().figures(radius), new Place(corner.at(off, off, inside), inside, end));
+            }
+        }
+    }
+
+    private void place(String text, Place place) {
+        places.computeIfAbsent(text, key -> new ArrayList<>()).add(place);
+    }
+}

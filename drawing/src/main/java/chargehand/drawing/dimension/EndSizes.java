@@ -1,0 +1,85 @@
+package chargehand.drawing.dimension;
+
+import chargehand.drawing.picture.Point;
+import chargehand.drawing.sign.Local;
+import chargehand.drawing.sign.Wording;
+import chargehand.drawing.view.EndView;
+import chargehand.drawing.view.View;
+import chargehand.part.Body;
+import chargehand.part.End;
+import chargehand.part.Section;
+import chargehand.part.shape.Solid;
+import java.util.ArrayList;
+import java.util.List;
+
+/** An end view with the sizes over flats below it. */
+public final class EndSizes {
+    private static final double GAP = 1;
+    private static final double OVERSHOOT = 2;
+
+    /** How much less than sharp corners must be before their diameter is given, as a part of it. */
+    private static final double BLUNT = 0.995;
+
+    private EndSizes() {}
+
+    /**
+     * The end view of a part from one end with the sizes of the polygons that are given there.
+     *
+     * @param given which polygons
+     */
+    public static Dimensioned of(
+            Body.Turned body, Solid solid, SizeText text, double scale, End from, List<Section.Polygon> given) {
+        View view = EndView.of(solid, scale, from);
+        double outline = scale * body.largestDiameter().mm() / 2;
+        List<Placing> placed = new ArrayList<>();
+        for (Section.Polygon polygon : given) {
+            if (polygon.sides() % 2 == 0) {
+                double y = outline + AxialTiers.FIRST + AxialTiers.NEXT * placed.size();
+                placed.add(overFlats(polygon, text, scale, y));
+            }
+        }
+        given.stream()
+                .filter(EndSizes::isBlunt)
+                .forEach(polygon -> placed.add(overCorners(polygon, text, scale, outline)));
+        return new Dimensioned(view, placed, notes(given, text));
+    }
+
+    private static Placing overFlats(Section.Polygon polygon, SizeText text, double scale, double y) {
+        double flat = scale * polygon.flats().length().mm() / 2;
+        double end = flat * Math.tan(Math.PI / polygon.sides());
+        Placing.Pen pen = Placing.pen();
+        for (double x : new double[] {-flat, flat}) {
+            pen.line(Placing.Kind.EXTENSION, new Point(x, end + GAP), new Point(x, y + OVERSHOOT));
+        }
+        Wording size = text.size(polygon.flats());
+        Wording wording = polygon.sides() == 4 ? Wording.of(Wording.SQUARE).then(size) : size.then(Wording.of(" A/F"));
+        new LinearDimension(Local.at(new Point(-flat, y)), 2 * flat, wording).draw(pen, true);
+        return pen.at(0);
+    }
+
+    private static boolean isBlunt(Section.Polygon polygon) {
+        double sharp = polygon.flats().length().mm() / Math.cos(Math.PI / polygon.sides());
+        return polygon.corners().mm() < BLUNT * sharp;
+    }
+
+    private static Placing overCorners(Section.Polygon polygon, SizeText text, double scale, double outline) {
+        double radius = scale * polygon.corners().mm() / 2;
+        double angle = polygon.sides() % 4 == 0 ? 90 - 180.0 / polygon.sides() : 90 - 360.0 / polygon.sides();
+        Point tip = new Point(0, 0).towards(angle, radius);
+        Wording wording = Wording.size(Wording.DIAMETER + text.figures(polygon.corners()));
+        return new LeaderWays(Subject.inscription(wording), 0)
+                .past(List.of(tip), true, -outline)
+                .getFirst();
+    }
+
+    private static List<String> notes(List<Section.Polygon> given, SizeText text) {
+        return given.stream()
+                .filter(polygon -> polygon.sides() % 2 == 1)
+                .map(polygon -> "%s: %s flats evenly round, each %s from the axis."
+                        .formatted(
+                                polygon.name(),
+                                polygon.sides(),
+                                text.figures(polygon.flats().length().half())))
+                .toList();
+    }
+}

@@ -1,0 +1,152 @@
+package chargehand.drawing.dimension;
+
+import chargehand.drawing.picture.Box;
+import chargehand.drawing.view.Cut;
+import chargehand.drawing.view.KeySection;
+import chargehand.drawing.view.Look;
+import chargehand.drawing.view.Reach;
+import chargehand.drawing.view.Side;
+import chargehand.drawing.view.SideView;
+import chargehand.drawing.view.View;
+import chargehand.measure.Length;
+import chargehand.part.Across;
+import chargehand.part.Body;
+import chargehand.part.Bore;
+import chargehand.part.Depth;
+import chargehand.part.End;
+import chargehand.part.Part;
+import chargehand.part.Size;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** All sizes of a turned part on its side view. */
+public final class TurnedSizes {
+    private final Subject subject;
+    private final View view;
+    private Board board;
+    private final List<String> notes = new ArrayList<>();
+
+    private TurnedSizes(Subject subject, Box limits) {
+        this.subject = subject;
+        view = SideView.of(subject.look());
+        board = new Board(view, limits);
+    }
+
+    /**
+     * The side view of a part with its sizes round it.
+     *
+     * @param limits where sizes may stand, in the view's own frame; where they cannot, they stand outside
+     */
+    public static Dimensioned of(Part part, Body.Turned body, Look look, Box limits) {
+        TurnedSizes sizes = new TurnedSizes(new Subject(part, body, look), limits);
+        sizes.placeCuttingPlanes();
+        sizes.placeLengths();
+        sizes.placeRest();
+        return new Dimensioned(sizes.view, sizes.board.placed(), sizes.notes);
+    }
+
+    private void placeLengths() {
+        List<AxialDimension> lengths = new ArrayList<>(AxialScheme.of(subject.body(), subject.text()));
+        lengths.addAll(new AcrossWays(subject).positions());
+        subject.body().inside().forEach(bore -> addDepth(bore, lengths));
+        List<AxialTiers.Tiered> tiers =
+                AxialTiers.of(once(lengths), subject.look().scale(), Side.BELOW);
+        Reach reach = subject.reach();
+        Map<Length, Double> within = starts();
+        AxialTiers.draw(
+                        tiers,
+                        subject.look().scale(),
+                        Side.BELOW,
+                        reach.outside(Side.BELOW) + (hasKeyway() ? CuttingPlane.ROOM : 0),
+                        at -> within.getOrDefault(at, reach.outside(Side.BELOW, at)))
+                .forEach(board::add);
+    }
+
+    private boolean hasKeyway() {
+        return subject.body().across().stream().anyMatch(Across.Keyway.class::isInstance);
+    }
+
+    /** Where extension lines begin that do not begin at a face of the outside (mm below the axis). */
+    private Map<Length, Double> starts() {
+        Map<Length, Double> starts = new HashMap<>(new AcrossWays(subject).starts());
+        for (int i = 0; i <= subject.body().outside().size(); i++) {
+            starts.remove(subject.body().start(i));
+        }
+        return starts;
+    }
+
+    private void placeCuttingPlanes() {
+        int number = 0;
+        for (Across feature : subject.body().across()) {
+            if (feature instanceof Across.Keyway keyway) {
+                Length middle = KeySection.middle(keyway);
+                double outline = Math.max(
+                        subject.reach().outside(Side.ABOVE, middle),
+                        subject.reach().outside(Side.BELOW, middle));
+                board.add(CuttingPlane.at(subject.x(middle), outline, sectionLetter(number++)));
+            }
+        }
+    }
+
+    /** The letter of a section, from K on, clear of the letters of datums and ends. */
+    public static String sectionLetter(int number) {
+        return String.valueOf((char) ('K' + number % 16));
+    }
+
+    /** Each length once: what lies between the same two faces and reads the same says nothing new. */
+    private static List<AxialDimension> once(List<AxialDimension> lengths) {
+        Set<String> seen = new HashSet<>();
+        return lengths.stream()
+                .filter(length -> seen.add(length.from() + " " + length.to() + " " + length.wording()))
+                .toList();
+    }
+
+    /** Depths of bores that are given as lengths; a callout gives the others. */
+    private void addDepth(Bore bore, List<AxialDimension> lengths) {
+        switch (bore) {
+            case Bore.Bored bored -> addDepth(bored, bored.depth(), lengths);
+            case Bore.Reamed reamed -> addDepth(reamed, reamed.depth(), lengths);
+            case Bore.Counterbored wide -> addDepth(wide, wide.depth(), lengths);
+            case Bore.Drilled drilled -> {}
+            case Bore.Tapped tapped -> {}
+            case Bore.Coned coned -> {}
+        }
+    }
+
+    private void addDepth(Bore bore, Depth depth, List<AxialDimension> lengths) {
+        switch (depth) {
+            case Depth.Through() -> {}
+            case Depth.Blind(Size size) -> {
+                Length whole = subject.body().length();
+                boolean fromA = bore.from() == End.A;
+                lengths.add(new AxialDimension(
+                        fromA ? Length.ZERO : whole.minus(size.length()),
+                        fromA ? size.length() : whole,
+                        subject.text().size(size)));
+            }
+        }
+    }
+
+    private void placeRest() {
+        List<List<Placing>> ways = new ArrayList<>();
+        for (int i = 0; i < subject.body().outside().size(); i++) {
+            ways.addAll(new SectionWays(subject, i).all());
+        }
+        if (subject.look().cut() != Cut.NONE) {
+            subject.body().inside().forEach(bore -> ways.add(new BoreWays(subject, bore).all()));
+        }
+        AcrossWays across = new AcrossWays(subject);
+        EdgeWays edges = new EdgeWays(subject);
+        ways.addAll(across.all());
+        ways.addAll(edges.all());
+        ways.addAll(new TieWays(subject).all());
+        ways.addAll(new EndNames(subject).all());
+        board = Arranger.place(board, ways);
+        notes.addAll(edges.notes());
+        notes.addAll(across.notes());
+    }
+}

@@ -1,0 +1,27 @@
+package chargehand.drawing.sheet;
+
+import chargehand.drawing.dimension.BlockSizes;
+import chargehand.drawing.dimension.Dimensioned;
+import chargehand.drawing.dimension.SizeText;
+import chargehand.drawing.picture.Box;
+import chargehand.part.Body;
+import chargehand.part.Part;
+import java.util.List;
+
+/** The views of a block in first-angle projection: from the front, and below it the view from above. */
+final class BlockLayout {
+    private static final double BETWEEN = 10;
+
+    private BlockLayout() {}
+
+    static List<Layout.Placed> of(Part part, Body.Block block, double scale, double width) {
+        SizeText text = new SizeText(part.unit());
+        double length = scale * block.length().length().mm();
+        double margin = Math.max(0, (width - length) / 2);
+        Box limits = new Box(-margin, -10_000, length + margin, 10_000);
+        Dimensioned front = BlockSizes.front(block, text, scale);
+        Dimensioned plan = BlockSizes.plan(block, text, scale, limits);
+        double down = front.bounds().bottom() + BETWEEN - plan.bounds().top();
+        return List.of(new Layout.Placed(front, 0, 0), new Layout.Placed(plan, 0, down));
+    }
+}

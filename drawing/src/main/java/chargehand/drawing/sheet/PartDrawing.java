@@ -1,0 +1,61 @@
+package chargehand.drawing.sheet;
+
+import chargehand.drawing.picture.Box;
+import chargehand.drawing.picture.Canvas;
+import chargehand.drawing.picture.LineStyle;
+import chargehand.drawing.picture.Picture;
+import chargehand.drawing.picture.Point;
+import chargehand.part.Part;
+import java.util.List;
+
+/** Draws a part on a sheet: views, sizes, notes, title block. The same part always gives the same sheet. */
+public final class PartDrawing {
+    private PartDrawing() {}
+
+    /** The drawing of a part, with blanks in the title block for what the part does not say. */
+    public static Picture of(Part part) {
+        return of(part, Heading.BLANK);
+    }
+
+    /** The drawing of a part. */
+    public static Picture of(Part part, Heading heading) {
+        return sheet(part, heading, Fitting.of(part));
+    }
+
+    private static Picture sheet(Part part, Heading heading, Fitting fitting) {
+        Canvas canvas = new Canvas();
+        Box frame = fitting.sheet().frame();
+        canvas.box(LineStyle.FRAME, new Point(frame.left(), frame.top()), frame.width(), frame.height());
+        TitleBlock.draw(canvas, new Point(frame.right(), frame.bottom()), part, heading, fitting.scale());
+        views(canvas, fitting);
+        notes(canvas, frame, fitting.notes());
+        SheetSize size = fitting.sheet();
+        return canvas.picture(size.width(), size.height(), title(part));
+    }
+
+    private static String title(Part part) {
+        return part.drawing().isBlank() ? part.title() : part.title() + ", drawing " + part.drawing();
+    }
+
+    /** The views in the middle of their room. */
+    private static void views(Canvas canvas, Fitting fitting) {
+        Point middle = Layout.bounds(fitting.views()).centre();
+        Point room = fitting.room().centre();
+        for (Layout.Placed view : fitting.views()) {
+            double right = room.x() - middle.x() + view.x();
+            double down = room.y() - middle.y() + view.y();
+            view.view().marks().forEach(mark -> canvas.put(mark.moved(right, down)));
+        }
+    }
+
+    private static void notes(Canvas canvas, Box frame, List<String> notes) {
+        double pitch = Fitting.NOTE.linePitch();
+        double left = frame.right() - TitleBlock.WIDTH + 2;
+        double y = frame.bottom() - TitleBlock.HEIGHT - 4 - (notes.size() - 1) * pitch;
+        for (int i = 0; i < notes.size(); i++) {
+            canvas.words(Fitting.NOTE, new Point(left, y), Integer.toString(i + 1));
+            canvas.words(Fitting.NOTE, new Point(left + 5, y), notes.get(i));
+            y += pitch;
+        }
+    }
+}

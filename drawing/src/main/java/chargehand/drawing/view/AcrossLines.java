@@ -1,0 +1,27 @@
+package chargehand.drawing.view;
+
+import chargehand.drawing.picture.Point;
+import chargehand.part.Across;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What the features across a turned part add to its side view: their own lines, and what they take from the outline. */
+final class AcrossLines {
+    final Pencil pencil = new Pencil();
+    final List<Opening> openings = new ArrayList<>();
+    final List<List<Point>> cutOuts = new ArrayList<>();
+
+    static AcrossLines of(Look look) {
+        AcrossLines lines = new AcrossLines();
+        List<Across> all = look.solid().across();
+        Bearing turn = Bearing.turn(all, look.cut());
+        for (Across feature : all) {
+            Bearing bearing = Bearing.of(feature, turn);
+            switch (feature) {
+                case Across.CrossHole hole -> new HoleLines(look, hole, lines).draw(bearing);
+                case Across.Keyway keyway -> new KeywayLines(look, keyway, lines).draw(bearing);
+            }
+        }
+        return lines;
+    }
+}

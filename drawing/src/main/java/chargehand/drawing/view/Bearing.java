@@ -1,0 +1,95 @@
+package chargehand.drawing.view;
+
+import chargehand.part.Across;
+import chargehand.part.Depth;
+import java.util.List;
+
+/**
+ * Where a feature across lies round the axis as it is looked at.
+ *
+ * @param degrees from up, over the side towards the viewer: 0 up, 90 towards the viewer, 180 down, 270 away
+ */
+public record Bearing(double degrees) {
+    private static final double NEAR = 0.5;
+
+    public Bearing {
+        degrees = ((degrees % 360) + 360) % 360;
+    }
+
+    /**
+     * How far the part is turned before it is looked at, so that its features across show best: a bearing to add to each
+     * feature's own angle. On a part seen from outside they should face the viewer, otherwise lie in the cut half.
+     */
+    public static Bearing turn(List<Across> features, Cut cut) {
+        Bearing best = new Bearing(0);
+        int most = -1;
+        for (Across feature : features) {
+            for (double wanted : cut == Cut.NONE ? new double[] {90, 180} : new double[] {180, 90}) {
+                Bearing turn = new Bearing(wanted - around(feature));
+                int shown = features.stream()
+                        .mapToInt(other -> of(other, turn).shown(other, cut))
+                        .sum();
+                if (shown > most) {
+                    most = shown;
+                    best = turn;
+                }
+            }
+        }
+        return best;
+    }
+
+    /** The bearing of a feature on a part turned so far. */
+    public static Bearing of(Across feature, Bearing turn) {
+        return new Bearing(around(feature) + turn.degrees);
+    }
+
+    /** How well a feature shows: 3 best, 0 not at all. */
+    private int shown(Across feature, Cut cut) {
+        boolean through = feature instanceof Across.CrossHole hole && hole.depth() instanceof Depth.Through;
+        if (cut == Cut.NONE) {
+            return isTowards() || (isAway() && through) ? 3 : isUp() || isDown() ? 2 : towards() > 0 ? 1 : 0;
+        }
+        return isDown() || (isUp() && through) ? 3 : isTowards() || (isAway() && through) ? 2 : 0;
+    }
+
+    private static double around(Across feature) {
+        return switch (feature) {
+            case Across.CrossHole hole -> hole.around().degrees();
+            case Across.Keyway keyway -> keyway.around().degrees();
+        };
+    }
+
+    public boolean isUp() {
+        return is(0) || is(360);
+    }
+
+    public boolean isDown() {
+        return is(180);
+    }
+
+    public boolean isTowards() {
+        return is(90);
+    }
+
+    public boolean isAway() {
+        return is(270);
+    }
+
+    private boolean is(double other) {
+        return Math.abs(degrees - other) < NEAR;
+    }
+
+    /** How far outward points up (1 up, -1 down). */
+    public double up() {
+        return Math.cos(Math.toRadians(degrees));
+    }
+
+    /** How far outward points towards the viewer. */
+    public double towards() {
+        return Math.sin(Math.toRadians(degrees));
+    }
+
+    public Bearing opposite() {
+        return new Bearing(degrees + 180);
+    }
+}

@@ -1,0 +1,125 @@
+package chargehand.drawing.view;
+
+import chargehand.drawing.picture.Ink;
+import chargehand.drawing.picture.LineStyle;
+import chargehand.drawing.picture.Mark;
+import chargehand.drawing.picture.Path;
+import chargehand.drawing.picture.Point;
+import chargehand.measure.Length;
+import chargehand.part.Body;
+import chargehand.part.Depth;
+import chargehand.part.Hole;
+import chargehand.trade.thread.ScrewThread;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The two views of a block: from the front (length by thickness) and from above (length by width). Each has its origin at the
+ * lower left corner of the block.
+ */
+public final class BlockView {
+    private static final double OVERRUN = 2;
+    private static final double POINT = 1 / Math.tan(Math.toRadians(59));
+
+    private final Body.Block block;
+    private final double scale;
+    private final Pencil pencil = new Pencil();
+
+    private BlockView(Body.Block block, double scale) {
+        this.block = block;
+        this.scale = scale;
+    }
+
+    /** Seen from above. */
+    public static View plan(Body.Block block, double scale) {
+        BlockView view = new BlockView(block, scale);
+        view.outline(block.width().length());
+        block.holes().forEach(view::round);
+        return View.of(view.pencil.marks());
+    }
+
+    /** Seen from the front, its holes hidden. */
+    public static View front(Body.Block block, double scale) {
+        BlockView view = new BlockView(block, scale);
+        view.outline(block.thickness().length());
+        block.holes().forEach(view::hidden);
+        return View.of(view.pencil.marks());
+    }
+
+    /** The diameter of a hole where it is plain: the minor diameter of a tapped one. */
+    public static Length bore(Hole hole) {
+        return switch (hole) {
+            case Hole.Drilled drilled -> drilled.diameter().length();
+            case Hole.Reamed reamed -> reamed.diameter().length();
+            case Hole.Tapped tapped -> tapped.thread().minorInternal();
+        };
+    }
+
+    private static Optional<ScrewThread> thread(Hole hole) {
+        return hole instanceof Hole.Tapped tapped ? Optional.of(tapped.thread()) : Optional.empty();
+    }
+
+    private void outline(Length height) {
+        pencil.put(new Mark.Stroke(
+                LineStyle.WIDE,
+                Ink.INK,
+                Path.box(new Point(0, -size(height)), size(block.length().length()), size(height))));
+    }
+
+    private double size(Length length) {
+        return scale * length.mm();
+    }
+
+    private void round(Hole hole) {
+        Point centre = new Point(size(hole.x().length()), -size(hole.y().length()));
+        double radius = size(bore(hole)) / 2;
+        pencil.put(new Mark.Circle(LineStyle.WIDE, Ink.INK, centre, radius));
+        double reach = radius + OVERRUN;
+        if (thread(hole).isPresent()) {
+            double root = radius
+                    + Math.max(
+                            ThreadLines.LEAST, size(thread(hole).orElseThrow().depth()));
+            pencil.put(threeQuarters(centre, root));
+            reach = root + OVERRUN;
+        }
+        pencil.line(LineStyle.CHAIN, centre.moved(-reach, 0), centre.moved(reach, 0));
+        pencil.line(LineStyle.CHAIN, centre.moved(0, -reach), centre.moved(0, reach));
+    }
+
+    /** The root of a thread seen end on, its gap at the upper right. */
+    static Mark threeQuarters(Point centre, double radius) {
+        Path path = new Path(
+                centre.towards(95, radius),
+                List.of(
+                        new Path.Bend(centre.towards(220, radius), radius, false),
+                        new Path.Bend(centre.towards(355, radius), radius, false)),
+                false);
+        return new Mark.Stroke(LineStyle.NARROW, Ink.INK, path);
+    }
+
+    private void hidden(Hole hole) {
+        double x = size(hole.x().length());
+        double half = size(bore(hole)) / 2;
+        double top = -size(block.thickness().length());
+        double floor = switch (hole.depth()) {
+            case Depth.Through() -> 0;
+            case Depth.Blind(var depth) -> top + size(depth.length());
+        };
+        walls(x, half, top, floor);
+        thread(hole)
+                .ifPresent(thread -> walls(x, half + Math.max(ThreadLines.LEAST, size(thread.depth())), top, floor));
+        if (floor < 0) {
+            double tip = Math.min(0, floor + half * POINT);
+            pencil.line(
+                    LineStyle.HIDDEN,
+                    List.of(new Point(x - half, floor), new Point(x, tip), new Point(x + half, floor)));
+            pencil.line(LineStyle.HIDDEN, new Point(x - half, floor), new Point(x + half, floor));
+        }
+        pencil.line(LineStyle.CHAIN, new Point(x, top - OVERRUN), new Point(x, OVERRUN));
+    }
+
+    private void walls(double x, double half, double top, double floor) {
+        pencil.line(LineStyle.HIDDEN, new Point(x - half, top), new Point(x - half, floor));
+        pencil.line(LineStyle.HIDDEN, new Point(x + half, top), new Point(x + half, floor));
+    }
+}

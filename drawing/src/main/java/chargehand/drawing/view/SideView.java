@@ -1,0 +1,64 @@
+package chargehand.drawing.view;
+
+import chargehand.drawing.picture.Box;
+import chargehand.drawing.picture.LineStyle;
+import chargehand.drawing.picture.Mark;
+import chargehand.drawing.picture.Point;
+import chargehand.measure.Length;
+import chargehand.part.shape.Profile;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The side view of a turned part, its axis along y = 0 and end A at x = 0. */
+public final class SideView {
+    /** How far an axis runs past what it belongs to (mm). */
+    private static final double OVERRUN = 3;
+
+    private SideView() {}
+
+    public static View of(Look look) {
+        Pencil pencil = new Pencil();
+        AcrossLines across = AcrossLines.of(look);
+        new Contours(look, across.openings, across.cutOuts).draw(pencil);
+        Flats.draw(look, pencil);
+        new ThreadLines(look).draw(pencil);
+        pencil.putAll(across.pencil.marks());
+        axis(look, pencil);
+        Breaks.draw(look, pencil);
+        return View.of(pencil.marks(), hatched(look));
+    }
+
+    private static void axis(Look look, Pencil pencil) {
+        AxialScale scale = look.scale();
+        Point from = scale.onAxis(Length.ZERO).moved(-OVERRUN, 0);
+        Point to = scale.onAxis(look.solid().length()).moved(OVERRUN, 0);
+        pencil.line(LineStyle.CHAIN, from, to);
+    }
+
+    /** Boxes over the cut material, one for each stretch between two corners of the outside. */
+    private static List<Box> hatched(Look look) {
+        List<Box> boxes = new ArrayList<>();
+        Profile outer = look.solid().outer();
+        for (Side side : Side.values()) {
+            if (side.isCut(look.cut())) {
+                List<Length> ends =
+                        outer.stations().stream().map(s -> s.at()).distinct().toList();
+                for (int i = 1; i < ends.size(); i++) {
+                    boxes.add(hatched(look, side, ends.get(i - 1), ends.get(i)));
+                }
+            }
+        }
+        return boxes;
+    }
+
+    private static Box hatched(Look look, Side side, Length from, Length to) {
+        Length outer = look.solid().outer().cut(from, to).most(from, to);
+        Length inner = Length.least(look.solid().innerAtMost().cut(from, to).least(from, to), outer);
+        return Box.around(List.of(side.at(look.scale(), from, inner), side.at(look.scale(), to, outer)));
+    }
+
+    /** The marks of a side view alone, for those who place nothing round it. */
+    public static List<Mark> marks(Look look) {
+        return of(look).marks();
+    }
+}
