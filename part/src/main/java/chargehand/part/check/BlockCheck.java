@@ -21,20 +21,22 @@ final class BlockCheck {
         this.findings = findings;
     }
 
-    void judge(SizeCheck sizes) {
+    void judge(FeatureCheck features) {
+        SizeCheck sizes = features.sizes();
         sizes.judge("block.length", block.length(), Kind.EITHER);
         sizes.judge("block.width", block.width(), Kind.EITHER);
         sizes.judge("block.thickness", block.thickness(), Kind.EITHER);
         List<Hole> holes = block.holes();
         for (int i = 0; i < holes.size(); i++) {
-            judge(Paths.hole(i), holes.get(i), sizes);
+            features.hole(Paths.hole(i), holes.get(i));
         }
         if (findings.isSound()) {
             judgeTogether();
         }
     }
 
-    private static void judge(String path, Hole hole, SizeCheck sizes) {
+    /** Judges one hole by itself. */
+    static void judge(String path, Hole hole, SizeCheck sizes) {
         String key = path + "." + Paths.key(hole);
         switch (hole) {
             case Hole.Drilled drilled -> sizes.judge(key, drilled.diameter(), Kind.HOLE);

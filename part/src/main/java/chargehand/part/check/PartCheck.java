@@ -1,12 +1,9 @@
 package chargehand.part.check;
 
 import chargehand.measure.LengthUnit;
-import chargehand.part.Across;
 import chargehand.part.Body;
-import chargehand.part.Bore;
 import chargehand.part.GeneralTolerance;
 import chargehand.part.Part;
-import chargehand.part.Section;
 import chargehand.part.shape.Solid;
 import chargehand.trade.material.Materials;
 import java.util.List;
@@ -18,12 +15,12 @@ import java.util.List;
 public final class PartCheck {
     private static final int MOST_FEATURES = 100;
 
+    private final FeatureCheck features;
     private final Findings findings;
-    private final SizeCheck sizes;
 
     private PartCheck(LengthUnit unit, GeneralTolerance general) {
-        this.findings = new Findings(unit);
-        this.sizes = new SizeCheck(general, findings);
+        this.features = new FeatureCheck(unit, general);
+        this.findings = features.findings();
     }
 
     /** What is to be said about a part; it can stand when the findings are sound. */
@@ -58,7 +55,7 @@ public final class PartCheck {
         alone(body);
         new NameCheck(findings).judge(body);
         new OutsideCheck(body, findings).judge();
-        new BoreCheck(sizes, findings).judgeTogether(body);
+        new BoreCheck(features.sizes(), findings).judgeTogether(body);
         if (body.length().isMoreThan(SizeCheck.MOST)) {
             findings.fault(
                     "outside",
@@ -73,26 +70,21 @@ public final class PartCheck {
     }
 
     private void alone(Body.Turned body) {
-        var sectionCheck = new SectionCheck(sizes, findings);
-        List<Section> sections = body.outside();
-        for (int i = 0; i < sections.size(); i++) {
-            sectionCheck.judge(Paths.section(i), sections.get(i));
+        for (int i = 0; i < body.outside().size(); i++) {
+            features.section(Paths.section(i), body.outside().get(i));
         }
-        var boreCheck = new BoreCheck(sizes, findings);
-        List<Bore> bores = body.inside();
-        for (int i = 0; i < bores.size(); i++) {
-            boreCheck.judge(Paths.bore(i), bores.get(i));
+        for (int i = 0; i < body.inside().size(); i++) {
+            features.bore(Paths.bore(i), body.inside().get(i));
         }
-        List<Across> across = body.across();
-        for (int i = 0; i < across.size(); i++) {
-            new AcrossCheck(findings).judge(Paths.across(i), across.get(i), sizes);
+        for (int i = 0; i < body.across().size(); i++) {
+            features.across(Paths.across(i), body.across().get(i));
         }
     }
 
     private void block(Body.Block block) {
         if (!isTooMany("holes", block.holes())) {
             new NameCheck(findings).judge(block);
-            new BlockCheck(block, findings).judge(sizes);
+            new BlockCheck(block, findings).judge(features);
         }
     }
 

@@ -19,28 +19,29 @@ final class Nearness {
 
     boolean holds(Profile profile, Length tolerance) {
         double nm = tolerance.nanometres();
-        return profile.segments().stream().allMatch(segment -> isNear(segment, nm));
+        return profile.segments().stream().allMatch(segment -> isNear(segment, 0, 1, nm));
     }
 
-    private boolean isNear(Segment segment, double nm) {
-        if (near.stream().anyMatch(other -> isNear(segment.from(), other, nm) && isNear(segment.to(), other, nm))) {
+    /** Whether a piece is near from one share of its length to another. */
+    private boolean isNear(Segment segment, double from, double to, double nm) {
+        if (near.stream().anyMatch(other -> isNear(segment, from, other, nm) && isNear(segment, to, other, nm))) {
             return true;
         }
-        if (!isNearAny(segment.from(), nm) || !isNearAny(segment.to(), nm)) {
+        if (!isNearAny(segment, from, nm) || !isNearAny(segment, to, nm)) {
             return false;
         }
-        if (segment.lengthNm() <= FINEST_NM) {
+        if (segment.lengthNm() * (to - from) <= FINEST_NM) {
             return true;
         }
-        Station middle = segment.middle();
-        return isNear(new Segment(segment.from(), middle), nm) && isNear(new Segment(middle, segment.to()), nm);
+        double middle = (from + to) / 2;
+        return isNear(segment, from, middle, nm) && isNear(segment, middle, to, nm);
     }
 
-    private boolean isNearAny(Station point, double nm) {
-        return near.stream().anyMatch(other -> isNear(point, other, nm));
+    private boolean isNearAny(Segment segment, double share, double nm) {
+        return near.stream().anyMatch(other -> isNear(segment, share, other, nm));
     }
 
-    private static boolean isNear(Station point, Segment segment, double nm) {
-        return segment.distance(point) <= nm;
+    private static boolean isNear(Segment segment, double share, Segment other, double nm) {
+        return other.distance(segment.zAt(share), segment.rAt(share)) <= nm;
     }
 }

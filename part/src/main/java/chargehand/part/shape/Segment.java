@@ -48,16 +48,26 @@ record Segment(Station from, Station to) {
         return Math.hypot((double) to.z() - from.z(), (double) to.r() - from.r());
     }
 
-    Station middle() {
-        return Station.nm((from.z() + to.z()) / 2.0, (from.r() + to.r()) / 2.0);
+    /** The position (nm) at a share of the way along this piece, from 0 to 1. */
+    double zAt(double share) {
+        return from.z() + share * (to.z() - from.z());
     }
 
-    /** How far a point lies from this piece (nm). */
-    double distance(Station point) {
+    /** The radius (nm) at a share of the way along this piece, from 0 to 1. */
+    double rAt(double share) {
+        return from.r() + share * (to.r() - from.r());
+    }
+
+    private double distance(Station point) {
+        return distance((double) point.z(), (double) point.r());
+    }
+
+    /** How far a point lies from this piece (all nm). */
+    double distance(double pointZ, double pointR) {
         double dz = (double) to.z() - from.z();
         double dr = (double) to.r() - from.r();
-        double z = (double) point.z() - from.z();
-        double r = (double) point.r() - from.r();
+        double z = pointZ - from.z();
+        double r = pointR - from.r();
         double square = dz * dz + dr * dr;
         double share = square > 0 ? Math.clamp((z * dz + r * dr) / square, 0.0, 1.0) : 0.0;
         return Math.hypot(z - share * dz, r - share * dr);

@@ -15,9 +15,8 @@ final class BlockForm {
 
     private BlockForm() {}
 
-    /** Reads the block of a part, the form of the whole file. */
-    static Optional<Body> read(Form part) {
-        List<Hole> holes = part.rows("holes", BlockForm::hole);
+    /** Reads the block of a part out of the form of the whole file, its holes read already. */
+    static Optional<Body> read(Form part, List<Hole> holes) {
         return part.form("block").flatMap(form -> {
             Size length = Values.size(form, "length");
             Size width = Values.size(form, "width");
@@ -30,7 +29,7 @@ final class BlockForm {
         return "hole " + number;
     }
 
-    private static Optional<Hole> hole(Form form, int number) {
+    static Optional<Hole> hole(Form form, int number) {
         return form.oneOf(KINDS, KEYS).flatMap(kind -> hole(form, number, kind));
     }
 

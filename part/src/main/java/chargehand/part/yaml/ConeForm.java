@@ -34,35 +34,31 @@ final class ConeForm {
     }
 
     private Optional<Section> cone(Form form) {
-        Optional<Slope> slope = slope(form);
-        if (slope.isEmpty()) {
+        boolean tapered = form.has("taper");
+        boolean sloped = form.has("angle") || tapered;
+        if (!sloped) {
             Size from = Values.size(form, "from");
             Size to = Values.size(form, "to");
             return form.build(() -> new Section.Cone(stretch, from, to, ""));
         }
-        if (form.has("from") == form.has("to")) {
+        Optional<Slope> slope = slope(form);
+        boolean narrowing = form.has("from");
+        if (narrowing == form.has("to")) {
             form.refuse(
-                    form.has("from") ? ReadingFault.KEYS_CLASH : ReadingFault.KEY_MISSING,
+                    narrowing ? ReadingFault.KEYS_CLASH : ReadingFault.KEY_MISSING,
                     "A cone with a taper or an angle is given one diameter, the larger: from or to.");
-            return form.build(() -> new Section.Cone(stretch, stretch.length(), stretch.length(), ""));
         }
-        return form.has("from") ? narrowing(form, slope.get()) : widening(form, slope.get());
-    }
-
-    private Optional<Section> narrowing(Form form, Slope slope) {
-        Size from = large(form, "from");
-        Optional<Size> to = form.isSound() ? small(form, from, slope) : Optional.empty();
-        return form.build(() -> new Section.Cone(stretch, from, to.orElse(from), slope.text()));
-    }
-
-    private Optional<Section> widening(Form form, Slope slope) {
-        Size to = large(form, "to");
-        Optional<Size> from = form.isSound() ? small(form, to, slope) : Optional.empty();
-        return form.build(() -> new Section.Cone(stretch, from.orElse(to), to, slope.text()));
+        Size large = large(form, narrowing ? "from" : "to");
+        Optional<Size> small = form.isSound() ? slope.flatMap(read -> small(form, large, read)) : Optional.empty();
+        return form.build(() -> narrowing
+                ? new Section.Cone(
+                        stretch, large, small.orElseThrow(), slope.orElseThrow().text())
+                : new Section.Cone(
+                        stretch, small.orElseThrow(), large, slope.orElseThrow().text()));
     }
 
     private static Size large(Form form, String key) {
-        Size size = Values.size(form, key);
+        Size size = Values.findSize(form, key).orElse(Values.STAND_IN);
         if (size.tolerance() instanceof Tolerance.Bracketed) {
             form.refuse(
                     key, ReadingFault.UNREADABLE, "The larger diameter of a taper is measured: take its brackets off.");

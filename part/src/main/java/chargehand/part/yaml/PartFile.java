@@ -12,6 +12,12 @@ import chargehand.part.yaml.tree.Place;
 import chargehand.part.yaml.tree.Places;
 import chargehand.part.yaml.tree.Twig;
 import chargehand.part.yaml.tree.YamlTree;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /** The written form of a part. */
@@ -19,18 +25,24 @@ public final class PartFile {
     private PartFile() {}
 
     /**
-     * Reads a part file and judges the part. Faults of layout and of single values are told together; when there are none,
-     * so are the faults of the shape. Nothing is thrown, whatever the text.
+     * Reads a part file and judges the part. Everything wrong with layout, values and single features is told together;
+     * how features stand to each other is judged once all of them can be read. Nothing is thrown, whatever the text.
      */
     public static PartReading read(String text) {
         var faults = new Faults();
         Optional<Twig> tree = YamlTree.read(text, faults);
-        Optional<Part> part = tree.flatMap(twig -> Form.open(twig, "a part", faults, LengthUnit.MILLIMETRE))
-                .flatMap(PartForm::read);
-        if (part.isEmpty() || !faults.isEmpty()) {
+        Optional<PartForm.Draft> draft = tree.flatMap(twig -> Form.open(twig, "a part", faults, LengthUnit.MILLIMETRE))
+                .map(PartForm::read);
+        if (draft.isEmpty()) {
             return new PartReading.Faulty(faults.list());
         }
-        return judged(part.get(), new Places(tree.orElseThrow()));
+        var places = new Places(tree.orElseThrow());
+        Optional<Part> part = draft.get().part().filter(read -> faults.isEmpty());
+        Findings findings = part.map(PartCheck::of).orElse(draft.get().features());
+        findings.faults().forEach(fault -> faults.add(places.nearest(fault.path()), fault.code(), fault.say()));
+        return part.filter(read -> faults.isEmpty())
+                .<PartReading>map(read -> new PartReading.Read(read, remarks(findings, places)))
+                .orElseGet(() -> new PartReading.Faulty(faults.list()));
     }
 
     /**
@@ -41,18 +53,17 @@ public final class PartFile {
         return PartWriter.write(part);
     }
 
-    private static PartReading judged(Part part, Places places) {
-        Findings findings = PartCheck.of(part);
-        if (findings.isSound()) {
-            return new PartReading.Read(
-                    part,
-                    findings.remarks().stream()
-                            .map(remark -> remark(remark, places))
-                            .toList());
+    /** The JSON Schema (draft 2020-12) of part files, as published beside this module. */
+    public static String schema() {
+        try (InputStream in = Part.class.getResourceAsStream("part.schema.json")) {
+            return new String(Objects.requireNonNull(in, "part.schema.json").readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException("cannot read part.schema.json", e);
         }
-        var faults = new Faults();
-        findings.faults().forEach(fault -> faults.add(places.nearest(fault.path()), fault.code(), fault.say()));
-        return new PartReading.Faulty(faults.list());
+    }
+
+    private static List<Remark> remarks(Findings findings, Places places) {
+        return findings.remarks().stream().map(remark -> remark(remark, places)).toList();
     }
 
     private static Remark remark(Finding<PartRemark> remark, Places places) {

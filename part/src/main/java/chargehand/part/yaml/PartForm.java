@@ -8,15 +8,20 @@ import chargehand.part.Across;
 import chargehand.part.Body;
 import chargehand.part.Bore;
 import chargehand.part.GeneralTolerance;
+import chargehand.part.Hole;
 import chargehand.part.Part;
 import chargehand.part.Section;
 import chargehand.part.Texture;
 import chargehand.part.Tie;
+import chargehand.part.check.FeatureCheck;
+import chargehand.part.check.Findings;
 import chargehand.part.yaml.tree.Form;
 import chargehand.part.yaml.tree.ReadingFault;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.BiConsumer;
+import java.util.function.BiFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -26,16 +31,30 @@ final class PartForm {
     private static final Pattern RA = Pattern.compile("(?i)(?:Ra\\s*)?(\\d{1,4}(?:[.,]\\d{1,3})?)\\s*(?:[µμu]m)?");
 
     private final Form form;
+    private final GeneralTolerance general;
+    private final FeatureCheck features;
 
-    private PartForm(Form form) {
+    private PartForm(Form form, LengthUnit unit) {
         this.form = form;
+        this.general = form.value("general", this::general, GeneralTolerance.Iso2768.MEDIUM);
+        this.features = new FeatureCheck(unit, general);
     }
 
     /** Reads a part out of the form of a file; the unit of its bare numbers is one of its own keys. */
-    static Optional<Part> read(Form file) {
+    static Draft read(Form file) {
         LengthUnit unit = file.value("unit", PartForm::unit, LengthUnit.MILLIMETRE);
-        return new PartForm(file.withBareUnit(unit)).part(unit);
+        PartForm form = new PartForm(file.withBareUnit(unit), unit);
+        Optional<Part> part = form.part(unit);
+        return new Draft(part, form.features.findings());
     }
+
+    /**
+     * What could be read.
+     *
+     * @param part the part, if nothing was wrong with the file
+     * @param features what was found about the features that could be read, each by itself
+     */
+    record Draft(Optional<Part> part, Findings features) {}
 
     private Optional<Part> part(LengthUnit unit) {
         form.know(List.of("unit"));
@@ -44,7 +63,6 @@ final class PartForm {
         String issue = form.findText("issue").orElse("A");
         String material = form.text("material");
         String duty = form.findText("duty").orElse("");
-        GeneralTolerance general = form.value("general", this::general, GeneralTolerance.Iso2768.MEDIUM);
         Optional<Texture> texture = form.find("texture", PartForm::texture);
         Optional<Body> body = body();
         List<Tie> ties = form.rows("ties", (tie, number) -> tie(tie));
@@ -104,15 +122,30 @@ final class PartForm {
         } else if (turned && form.has("holes")) {
             form.refuse("holes", ReadingFault.KEYS_CLASH, "Holes belong to a block: on a turned part write across.");
         }
-        Optional<Body> body = turned ? turned() : block ? BlockForm.read(form) : Optional.empty();
+        Optional<Body> body = turned ? turned() : block ? block() : Optional.empty();
         form.know(List.of("outside", "inside", "across", "block", "holes"));
         return body;
     }
 
+    private Optional<Body> block() {
+        List<Hole> holes = form.rows("holes", judged(BlockForm::hole, features::hole));
+        return BlockForm.read(form, holes);
+    }
+
+    /** Reads a feature and judges it by itself, so that its faults are told even when others cannot be read. */
+    private static <T> BiFunction<Form, Integer, Optional<T>> judged(
+            BiFunction<Form, Integer, Optional<T>> reader, BiConsumer<String, T> judge) {
+        return (form, number) -> {
+            Optional<T> feature = reader.apply(form, number);
+            feature.ifPresent(read -> judge.accept(form.place().path(), read));
+            return feature;
+        };
+    }
+
     private Optional<Body> turned() {
-        List<Section> outside = form.rows("outside", SectionForm::read);
-        List<Bore> inside = form.rows("inside", BoreForm::read);
-        List<Across> across = form.rows("across", AcrossForm::read);
+        List<Section> outside = form.rows("outside", judged(SectionForm::read, features::section));
+        List<Bore> inside = form.rows("inside", judged(BoreForm::read, features::bore));
+        List<Across> across = form.rows("across", judged(AcrossForm::read, features::across));
         if (outside.isEmpty() && form.isSound()) {
             form.refuse("outside", ReadingFault.NOTHING_WRITTEN, "The outside has at least one section.");
         }

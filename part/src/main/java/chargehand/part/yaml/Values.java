@@ -19,14 +19,16 @@ import java.util.Optional;
 
 /** Reads the single values of a part file. */
 final class Values {
-    private static final Size SIZE = Size.general(new Written("1 mm", Length.mm(1), LengthUnit.MILLIMETRE));
+    /** A size to go on with where one is refused. */
+    static final Size STAND_IN = Size.general(new Written("1 mm", Length.mm(1), LengthUnit.MILLIMETRE));
+
     private static final ScrewThread THREAD = ScrewThread.parse("M10");
     private static final int MOST_COUNT_FIGURES = 4;
 
     private Values() {}
 
     static Size size(Form form, String key) {
-        return form.value(key, text -> SizeText.read(text, form.bareUnit()), SIZE);
+        return form.value(key, text -> SizeText.read(text, form.bareUnit()), STAND_IN);
     }
 
     static Optional<Size> findSize(Form form, String key) {

@@ -2,6 +2,7 @@ package chargehand.part.yaml;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import chargehand.part.Part;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -38,5 +39,17 @@ final class DemoPartsTest {
                 .isInstanceOfSatisfying(
                         PartReading.Read.class,
                         read -> assertThat(read.remarks()).isEmpty());
+    }
+
+    @ParameterizedTest
+    @MethodSource("files")
+    void write_shippedPart_readsBackTheSame(Path file) throws IOException {
+        Part part = ((PartReading.Read) PartFile.read(Files.readString(file))).part();
+
+        PartReading again = PartFile.read(PartFile.write(part));
+
+        assertThat(again)
+                .isInstanceOfSatisfying(
+                        PartReading.Read.class, read -> assertThat(read.part()).isEqualTo(part));
     }
 }

@@ -179,7 +179,8 @@ public final class Form {
             faults.add(
                     leaf.place(),
                     ReadingFault.NOTHING_WRITTEN,
-                    "Nothing is written at '" + key + "': a value that begins with # stands in quotes.");
+                    "Nothing is written at '" + key + "'"
+                            + (leaf.remarked() ? ": a value that begins with # stands in quotes." : "."));
         } else {
             faults.add(
                     entry.value().place(),

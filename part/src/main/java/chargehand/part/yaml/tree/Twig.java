@@ -10,8 +10,13 @@ public sealed interface Twig {
     /** What a person would call this kind of piece. */
     String kind();
 
-    /** A text as written, empty where nothing stands. */
-    record Leaf(Place place, String text) implements Twig {
+    /**
+     * A text as written.
+     *
+     * @param text empty where nothing stands
+     * @param remarked whether nothing stands but a remark, which begins with #
+     */
+    record Leaf(Place place, String text, boolean remarked) implements Twig {
         @Override
         public String kind() {
             return text.isEmpty() ? "nothing" : "a single value";

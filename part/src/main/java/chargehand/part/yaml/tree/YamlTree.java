@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.api.lowlevel.Parse;
 import org.snakeyaml.engine.v2.events.AliasEvent;
@@ -23,6 +24,9 @@ public final class YamlTree {
     public static final int MOST_CHARACTERS = 200_000;
 
     private static final int MOST_LEVELS = 12;
+    /** How YAML itself writes nothing. */
+    private static final Set<String> NOTHING = Set.of("~", "null", "Null", "NULL");
+
     private static final LoadSettings SETTINGS = LoadSettings.builder()
             .setLabel("file")
             .setCodePointLimit(MOST_CHARACTERS)
@@ -30,10 +34,12 @@ public final class YamlTree {
 
     private final Iterator<Event> events;
     private final Faults faults;
+    private final List<String> lines;
 
     private YamlTree(String text, Faults faults) {
         this.events = new Parse(SETTINGS).parseString(text).iterator();
         this.faults = faults;
+        this.lines = text.lines().toList();
     }
 
     /**
@@ -92,11 +98,24 @@ public final class YamlTree {
         }
         refuseUnplain(event, place);
         return switch (event) {
-            case ScalarEvent scalar -> new Twig.Leaf(place, scalar.getValue().strip());
+            case ScalarEvent scalar -> leaf(scalar, place);
             case MappingStartEvent start -> branch(place, level);
             case CollectionStartEvent start -> row(place, level);
-            default -> new Twig.Leaf(place, "");
+            default -> new Twig.Leaf(place, "", false);
         };
+    }
+
+    private Twig.Leaf leaf(ScalarEvent scalar, Place place) {
+        String value = scalar.isPlain() && NOTHING.contains(scalar.getValue())
+                ? ""
+                : scalar.getValue().strip();
+        return new Twig.Leaf(place, value, value.isEmpty() && isRemarkAt(place));
+    }
+
+    /** Whether a remark begins on the line of a place, at it or after it. */
+    private boolean isRemarkAt(Place place) {
+        String line = lines.size() < place.line() ? "" : lines.get(place.line() - 1);
+        return line.indexOf('#', Math.min(place.column() - 1, line.length())) >= 0;
     }
 
     private void refuseUnplain(Event event, Place place) {
@@ -138,19 +157,25 @@ public final class YamlTree {
 
     private void entry(Event keyEvent, Place place, int level, Map<String, Twig.Entry> entries) {
         Twig key = twig(keyEvent, place.path(), level + 1);
-        String name = key instanceof Twig.Leaf(var keyPlace, var text) ? text : "";
+        String name = key instanceof Twig.Leaf leaf ? leaf.text() : "";
         Place keyPlace =
                 new Place(place.pathOf(name), key.place().line(), key.place().column());
         Twig value = twig(events.next(), keyPlace.path(), level + 1);
         if (name.isEmpty()) {
             faults.add(key.place(), ReadingFault.WRONG_KIND, "A key is a word: " + key.kind() + " stands here.");
         } else if (entries.containsKey(name)) {
-            int line = entries.get(name).key().line();
             faults.add(
-                    keyPlace, ReadingFault.KEY_TWICE, "'" + name + "' stands here again: it is in line " + line + ".");
+                    keyPlace,
+                    ReadingFault.KEY_TWICE,
+                    again(name, entries.get(name).key(), place));
         } else {
             entries.put(name, new Twig.Entry(keyPlace, value));
         }
+    }
+
+    private static String again(String name, Place first, Place branch) {
+        String hint = branch.path().endsWith("]") ? " A new entry begins with a dash." : "";
+        return "'" + name + "' stands here again: it is in line " + first.line() + "." + hint;
     }
 
     private static Place place(Event event, String path) {

@@ -1,0 +1,38 @@
+package chargehand.part.yaml;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import chargehand.part.Part;
+import chargehand.part.testing.PartGenerator;
+import org.junit.jupiter.api.Test;
+
+/** Any part that stands is written as a file that reads back to the same part. */
+final class RoundTripTest {
+    private static final int PARTS = 400;
+
+    @Test
+    void write_anyPart_readsBackTheSame() {
+        var generator = new PartGenerator(20_260_101);
+        for (int i = 0; i < PARTS; i++) {
+            Part part = generator.part();
+            String text = PartFile.write(part);
+
+            assertThat(PartFile.read(text))
+                    .as(text)
+                    .isInstanceOfSatisfying(
+                            PartReading.Read.class,
+                            read -> assertThat(read.part()).isEqualTo(part));
+        }
+    }
+
+    @Test
+    void write_anyPart_isTheSameWrittenAgain() {
+        var generator = new PartGenerator(7);
+        for (int i = 0; i < PARTS / 4; i++) {
+            String text = PartFile.write(generator.part());
+
+            assertThat(PartFile.write(((PartReading.Read) PartFile.read(text)).part()))
+                    .isEqualTo(text);
+        }
+    }
+}
