@@ -57,6 +57,12 @@ public record ShaftStress(Pressure shear, Torque capacity, Angle twistPerMetre) 
                 twist(section, torque, stiffness, working));
     }
 
+    /** The greatest shear stress from the bending moment alone. */
+    static Pressure bendingAlone(Section section, ShaftLoad load) {
+        double moment = load.bending().newtonMetres() * NMM_IN_NM;
+        return Pressure.megapascals(moment / section.bendingModulusMm3() / 2);
+    }
+
     private static double bendingStress(Section section, ShaftLoad load, Working working) {
         double moment = load.bending().newtonMetres() * NMM_IN_NM;
         if (moment == 0) {

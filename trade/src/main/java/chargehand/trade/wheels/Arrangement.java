@@ -32,14 +32,13 @@ public record Arrangement(List<Pair> pairs, Optional<Integer> idler) {
         return new Arrangement(pairs, Optional.empty());
     }
 
-    /** The order in words: {@code 20 drives 50; with it 40 drives 38 on the leadscrew}. */
+    /** The order in words: {@code 20 drives 50; with it on the stud 40 drives 38, on the leadscrew}. */
     @Override
     public String toString() {
-        String between = idler.map(teeth -> " through an idler of " + teeth).orElse("");
         return pairs.stream()
                         .map(pair -> pair.driver() + " drives " + pair.driven())
-                        .collect(Collectors.joining("; on the same stud "))
-                + between
-                + ", which sits on the leadscrew";
+                        .collect(Collectors.joining("; with it on the stud "))
+                + ", on the leadscrew"
+                + idler.map(teeth -> ", through an idler of " + teeth).orElse("");
     }
 }

@@ -44,7 +44,7 @@ public record Train(List<Integer> drivers, List<Integer> driven, BigFraction gea
         return teeth.stream().map(BigInteger::valueOf).reduce(BigInteger.ONE, BigInteger::multiply);
     }
 
-    /** The train as a turner writes it: {@code 20 × 40 / 50 × 38}. */
+    /** The train as a turner writes it: {@code 40 / 95}, {@code (20 × 40) / (50 × 38)}. */
     @Override
     public String toString() {
         String wheels = joined(drivers) + " / " + joined(driven);
@@ -52,7 +52,8 @@ public record Train(List<Integer> drivers, List<Integer> driven, BigFraction gea
     }
 
     private static String joined(List<Integer> teeth) {
-        return teeth.stream().map(String::valueOf).collect(Collectors.joining(" × "));
+        String product = teeth.stream().map(String::valueOf).collect(Collectors.joining(" × "));
+        return teeth.size() == 1 ? product : "(" + product + ")";
     }
 
     private static String said(BigFraction ratio) {

@@ -112,7 +112,7 @@ class DividingTest {
         var head = Dividing.of(40, PLATES);
         double halfHole = 360.0 / 40 / 33 / 2;
 
-        List<HoleTable.Place> places = HoleTable.of(head, 73, 33);
+        List<HoleTable.Place> places = HoleTable.of(head, 73, 33).places();
 
         assertThat(places).hasSize(73);
         assertThat(places)

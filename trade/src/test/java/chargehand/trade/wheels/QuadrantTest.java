@@ -57,7 +57,7 @@ class QuadrantTest {
                 .orElseThrow();
 
         assertThat(order.idler()).hasValue(65);
-        assertThat(order).hasToString("20 drives 60 through an idler of 65, which sits on the leadscrew");
+        assertThat(order).hasToString("20 drives 60, on the leadscrew, through an idler of 65");
     }
 
     @Test

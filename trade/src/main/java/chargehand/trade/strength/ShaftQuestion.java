@@ -1,0 +1,112 @@
+package chargehand.trade.strength;
+
+import chargehand.measure.Length;
+import chargehand.measure.Pressure;
+import chargehand.measure.Torque;
+import chargehand.trade.material.Material;
+import chargehand.trade.sum.Asked;
+import chargehand.trade.sum.Field;
+import chargehand.trade.sum.Refusal;
+import chargehand.trade.sum.Working;
+import java.util.Optional;
+
+/** Settles what is asked of a shaft: its section, what loads it and what it may bear. */
+final class ShaftQuestion {
+    /** Shear modulus taken where only a stress is given, so that the twist is that of a steel shaft. */
+    private static final Pressure STEEL_STIFFNESS = Pressure.megapascals(79_300);
+
+    private final Asked asked;
+    private final Working working;
+
+    ShaftQuestion(Asked asked, Working working) {
+        this.asked = asked;
+        this.working = working;
+    }
+
+    Section section() {
+        Length size = asked.get(ShaftSum.SIZE);
+        Optional<Length> bore = asked.find(ShaftSum.BORE);
+        ShaftShape shape = asked.get(ShaftSum.SHAPE);
+        if (bore.isPresent() && (shape == ShaftShape.SQUARE || shape == ShaftShape.HEXAGON)) {
+            throw Refusal.of(
+                    ShaftSum.BORE,
+                    "a bored square or hexagon has no simple rule: reckon it as a hollow round of"
+                            + " the same size across flats.");
+        }
+        return switch (shape) {
+            case ROUND -> bore.isPresent() ? hollow(size, bore.get()) : new Section.Round(size);
+            case HOLLOW ->
+                hollow(size, bore.orElseThrow(() -> Refusal.of(ShaftSum.BORE, "a hollow shaft needs its bore.")));
+            case SQUARE -> new Section.Square(size);
+            case HEXAGON -> new Section.Hexagon(size);
+        };
+    }
+
+    private static Section hollow(Length size, Length bore) {
+        if (!bore.isLessThan(size)) {
+            throw Refusal.of(ShaftSum.BORE, "the bore must be smaller than the outside.");
+        }
+        return new Section.Hollow(size, bore);
+    }
+
+    ShaftLoad load() {
+        ShaftLoad load = ShaftLoad.of(torque());
+        return asked.find(ShaftSum.BENDING).map(load::withBending).orElse(load);
+    }
+
+    private Torque torque() {
+        boolean byPower = asked.has(ShaftSum.POWER) || asked.has(ShaftSum.RPM);
+        boolean byLever = asked.has(ShaftSum.EFFORT) || asked.has(ShaftSum.LEVER);
+        if (asked.has(ShaftSum.TORQUE)) {
+            if (byPower || byLever) {
+                throw Refusal.of(
+                        ShaftSum.TORQUE, "the torque is given and could also be worked out: give one or the other.");
+            }
+            return asked.get(ShaftSum.TORQUE);
+        }
+        if (byPower && byLever) {
+            throw Refusal.of(ShaftSum.POWER, "give power and speed, or effort and lever, not both.");
+        }
+        if (byPower) {
+            return ShaftLoad.torque(both(ShaftSum.POWER, "rpm"), both(ShaftSum.RPM, "power"), working);
+        }
+        if (byLever) {
+            return ShaftLoad.torque(both(ShaftSum.EFFORT, "lever"), both(ShaftSum.LEVER, "effort"), working);
+        }
+        throw Refusal.of(ShaftSum.TORQUE, "give the torque, or power and speed, or effort and lever.");
+    }
+
+    private <T> T both(Field<T> field, String partner) {
+        return asked.find(field)
+                .orElseThrow(() ->
+                        Refusal.of(field, field.label() + " is needed with the " + partner + ": " + field.hint()));
+    }
+
+    Pressure allowable() {
+        Optional<Material> material = asked.find(ShaftSum.MATERIAL);
+        Optional<Pressure> stated = asked.find(ShaftSum.ALLOWABLE);
+        if (stated.isEmpty() && material.isEmpty()) {
+            throw Refusal.of(ShaftSum.MATERIAL, "give the material or the stress that is allowed.");
+        }
+        Pressure plain = stated.orElseGet(() -> AllowableShear.of(material.orElseThrow(), working));
+        return asked.get(ShaftSum.KEYED) ? AllowableShear.keyed(plain, working) : plain;
+    }
+
+    /** The shear modulus: of the material, or of steel where it is not named. */
+    Pressure stiffness() {
+        Optional<Material> material = asked.find(ShaftSum.MATERIAL);
+        if (material.isEmpty()) {
+            working.caution("The material is not named: the twist is that of a steel shaft.");
+            return STEEL_STIFFNESS;
+        }
+        var physical = material.get().physical();
+        return Pressure.megapascals(physical.elasticModulus().megapascals() / (2 * (1 + physical.poissonRatio())));
+    }
+
+    void refuseBendingAlone(Section section, ShaftLoad load, Pressure allowable) {
+        if (ShaftStress.bendingAlone(section, load).compareTo(allowable) >= 0) {
+            throw Refusal.of(
+                    ShaftSum.BENDING, "this alone takes up all the stress that is allowed: the shaft must be larger.");
+        }
+    }
+}
