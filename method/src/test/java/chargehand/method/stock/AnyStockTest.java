@@ -22,7 +22,7 @@ import org.junit.jupiter.api.Test;
 final class AnyStockTest {
     private static final long SEED = 20260112;
     private static final int CASES = 300;
-    private static final int PIECES = 25;
+    private static final int PIECES = 40;
     private static final List<String> MATERIALS = List.of("EN8", "EN3B", "LG2", "PB1", "brass, unknown", "scrap");
     private static final List<String> DUTIES = List.of("", "steam, 100 psi", "hoist", "guides the rope");
 
@@ -75,7 +75,7 @@ final class AnyStockTest {
     /** How many candidates one part finds on one rack, each judged. */
     private static int judged(Random random) {
         Part part = part(random);
-        int count = 1 + random.nextInt(30);
+        int count = 1 + random.nextInt(6);
         List<Piece> pieces = new ArrayList<>();
         for (int i = 0; i < PIECES; i++) {
             pieces.add(piece(i, random));
