@@ -27,7 +27,7 @@ public final class NativeLibrary {
      */
     public static void unpackInto(Path folder) {
         String name = LibraryLoaderUtil.getNativeLibName();
-        String resource = "/" + LibraryLoaderUtil.getNativeLibResourcePath() + "/" + name;
+        String resource = LibraryLoaderUtil.getNativeLibResourcePath() + "/" + name;
         try (InputStream packed = SQLiteJDBCLoader.class.getResourceAsStream(resource)) {
             if (packed != null && System.getProperty(PATH) == null) {
                 Path home = Files.createDirectories(folder.resolve("sqlite-" + SQLiteJDBCLoader.getVersion()));

@@ -9,7 +9,6 @@ import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.List;
-import java.util.concurrent.locks.Lock;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Function;
 import org.jdbi.v3.core.Handle;
@@ -20,7 +19,7 @@ import org.jdbi.v3.core.JdbiException;
 public final class SqliteBook implements Book, Storage {
     private final Path file;
     private final Handle writer;
-    private final Lock writing = new ReentrantLock(true);
+    private final ReentrantLock writing = new ReentrantLock(true);
     private final Readers readers;
 
     private SqliteBook(Path file, Connection writer) {
@@ -84,6 +83,9 @@ public final class SqliteBook implements Book, Storage {
 
     @Override
     public <T> T change(Function<Ledger, T> changing) {
+        if (writing.isHeldByCurrentThread()) {
+            throw new IllegalStateException("a change cannot be made within another");
+        }
         writing.lock();
         try {
             return writer.inTransaction(handle -> changing.apply(new SqliteLedger(handle)));

@@ -11,7 +11,7 @@ public interface Book extends AutoCloseable {
     /** Reads at one moment: nothing that others change meanwhile is seen. */
     <T> T read(Function<Ledger, T> reading);
 
-    /** Changes; one change waits for another. */
+    /** Changes; one change waits for another, and none is made within another. */
     <T> T change(Function<Ledger, T> changing);
 
     /** As {@link #change}, where there is nothing to hand back. */

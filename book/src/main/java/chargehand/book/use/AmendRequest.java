@@ -41,19 +41,24 @@ public final class AmendRequest {
     public Changed<Job> amend(JobNumber number, RequestAsWritten written, int basedOn, String who) {
         return Entering.whoObjection(who)
                 .<Changed<Job>>map(objection -> Entered.refused(List.of(objection)))
-                .orElseGet(() -> book.change(ledger -> ledger.jobs()
-                        .find(number)
-                        .map(job -> amend(ledger, job, written, basedOn, Signed.now(who, clock)))
-                        .orElseGet(() -> Entering.noJob(number))));
+                .orElseGet(() -> {
+                    Amendment amendment = new Amendment(written, basedOn, Signed.now(who, clock));
+                    return book.change(ledger -> ledger.jobs()
+                            .find(number)
+                            .map(job -> amend(ledger, job, amendment))
+                            .orElseGet(() -> Entering.noJob(number)));
+                });
     }
 
-    private static Changed<Job> amend(Ledger ledger, Job job, RequestAsWritten written, int basedOn, Signed by) {
-        if (basedOn != job.version()) {
+    private record Amendment(RequestAsWritten written, int basedOn, Signed by) {}
+
+    private static Changed<Job> amend(Ledger ledger, Job job, Amendment amendment) {
+        if (amendment.basedOn() != job.version()) {
             return new Changed.Overtaken<>(job);
         }
-        return switch (written.read(job.askedOn())) {
+        return switch (amendment.written().read(job.askedOn())) {
             case Refused<Request> refused -> Entered.refused(refused.objections());
-            case Done<Request> done -> Entered.done(amended(ledger, job, done.value(), by));
+            case Done<Request> done -> Entered.done(amended(ledger, job, done.value(), amendment.by()));
         };
     }
 

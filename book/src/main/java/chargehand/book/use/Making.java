@@ -6,6 +6,7 @@ import chargehand.book.Signed;
 import chargehand.book.job.Job;
 import chargehand.book.job.JobNumber;
 import chargehand.book.job.Stage;
+import chargehand.book.method.Basis;
 import chargehand.book.method.MethodRecord;
 import chargehand.book.part.PartIssue;
 import chargehand.book.progress.Deed;
@@ -59,76 +60,76 @@ final class Making {
                 .map(objection -> Entered.<Progress>refused(List.of(objection)))
                 .orElseGet(() -> book.change(ledger -> ledger.jobs()
                         .find(number)
-                        .map(job -> enter(ledger, job, at, Signed.now(who, clock), wanting))
+                        .map(job -> new Sheet(ledger, job, Signed.now(who, clock)).enter(at, wanting))
                         .orElseGet(() -> Entering.noJob(number))));
     }
 
-    private static Entered<Progress> enter(Ledger ledger, Job job, StepAt at, Signed by, Wanting wanting) {
-        Optional<MethodRecord> planned = ledger.methods().latest(job.number());
-        Optional<Objection> objection = objection(ledger, job, planned);
-        if (objection.isPresent()) {
-            return Entered.refused(List.of(objection.get()));
-        }
-        Sheet sheet = new Sheet(job, planned.orElseThrow());
-        List<ProgressEntry> entries = ledger.progress().list(job.number());
-        Progress progress = sheet.progress(entries);
-        return progress.operation(at)
-                .map(operation -> wanting.at(new Bench(progress, at, operation, by.who())))
-                .map(wish -> grant(ledger, sheet, entries, wish, by))
-                .orElseGet(() -> Entered.refused("step", "The method has no " + at + "."));
-    }
-
-    private static Optional<Objection> objection(Ledger ledger, Job job, Optional<MethodRecord> planned) {
-        if (planned.filter(MethodRecord::isFound).isEmpty()) {
-            return Optional.of(new Objection("job", "Job " + job.number() + " has no method yet."));
-        }
-        if (job.stage() != Stage.READY && job.stage() != Stage.IN_HAND) {
-            return Optional.of(new Objection(
-                    "job",
-                    "Job " + job.number() + " is " + job.stage().word()
-                            + "; work is entered while it is ready or in hand."));
-        }
-        boolean stale =
-                ledger.parts().latest(job.number()).map(PartIssue::version).orElse(0)
-                                != planned.get().basis().version()
-                        || job.request().count() != planned.get().basis().count();
-        return stale
-                ? Optional.of(new Objection(
-                        "job",
-                        "The drawing or the count of job " + job.number()
-                                + " has changed since its method was worked out; have it worked out again."))
-                : Optional.empty();
-    }
-
-    /** The job with the method on its sheet. */
-    private record Sheet(Job job, MethodRecord planned) {
-        Progress progress(List<ProgressEntry> entries) {
-            return Progress.of(planned.method().orElseThrow(), ofThis(entries));
+    /** The method sheet of a job, in the hands of someone. */
+    private record Sheet(Ledger ledger, Job job, Signed by) {
+        Entered<Progress> enter(StepAt at, Wanting wanting) {
+            Optional<MethodRecord> planned =
+                    ledger.methods().latest(job.number()).filter(MethodRecord::isFound);
+            return objection(planned)
+                    .map(objection -> Entered.<Progress>refused(List.of(objection)))
+                    .orElseGet(() -> enter(planned.orElseThrow(), at, wanting));
         }
 
-        List<ProgressEntry> ofThis(List<ProgressEntry> entries) {
-            return entries.stream()
-                    .filter(entry -> entry.method() == planned.number())
-                    .toList();
+        private Entered<Progress> enter(MethodRecord planned, StepAt at, Wanting wanting) {
+            Progress progress = progress(planned);
+            return progress.operation(at)
+                    .map(operation -> wanting.at(new Bench(progress, at, operation, by.who())))
+                    .map(wish -> grant(wish, planned))
+                    .orElseGet(() -> Entered.refused("step", "The method has no " + at + "."));
         }
-    }
 
-    private static Entered<Progress> grant(
-            Ledger ledger, Sheet sheet, List<ProgressEntry> before, Wish wish, Signed by) {
-        return switch (wish) {
-            case Wish.Not(String field, String say) -> Entered.refused(field, say);
-            case Wish.Nothing() -> Entered.done(sheet.progress(before));
-            case Wish.Enter(Deed deed) -> Entered.done(sheet.progress(add(ledger, sheet, before, deed, by)));
-        };
-    }
-
-    private static List<ProgressEntry> add(
-            Ledger ledger, Sheet sheet, List<ProgressEntry> before, Deed deed, Signed by) {
-        Job job = sheet.job();
-        ledger.progress().add(new ProgressEntry(job.number(), sheet.planned().number(), before.size() + 1, deed, by));
-        if (job.stage() == Stage.READY) {
-            Entering.follow(ledger, job, Stage.IN_HAND, "work begun", by);
+        private Optional<Objection> objection(Optional<MethodRecord> planned) {
+            if (planned.isEmpty()) {
+                return objection("has no method yet.");
+            }
+            if (job.stage() != Stage.READY && job.stage() != Stage.IN_HAND) {
+                return objection("is " + job.stage().word() + "; work is entered while it is ready or in hand.");
+            }
+            return isStale(planned.get().basis())
+                    ? objection("is drawn or counted otherwise than when its method was worked out; have it worked out"
+                            + " again.")
+                    : Optional.empty();
         }
-        return ledger.progress().list(job.number());
+
+        private Optional<Objection> objection(String say) {
+            return Optional.of(new Objection("job", "Job " + job.number() + " " + say));
+        }
+
+        private boolean isStale(Basis basis) {
+            int version =
+                    ledger.parts().latest(job.number()).map(PartIssue::version).orElse(0);
+            return version != basis.version() || job.request().count() != basis.count();
+        }
+
+        private Progress progress(MethodRecord planned) {
+            return Progress.of(
+                    planned.method().orElseThrow(),
+                    ledger.progress().list(job.number()).stream()
+                            .filter(entry -> entry.method() == planned.number())
+                            .toList());
+        }
+
+        private Entered<Progress> grant(Wish wish, MethodRecord planned) {
+            switch (wish) {
+                case Wish.Not(String field, String say) -> {
+                    return Entered.refused(field, say);
+                }
+                case Wish.Nothing() -> {}
+                case Wish.Enter(Deed deed) -> add(deed, planned);
+            }
+            return Entered.done(progress(planned));
+        }
+
+        private void add(Deed deed, MethodRecord planned) {
+            int number = ledger.progress().list(job.number()).size() + 1;
+            ledger.progress().add(new ProgressEntry(job.number(), planned.number(), number, deed, by));
+            if (job.stage() == Stage.READY) {
+                Entering.follow(ledger, job, Stage.IN_HAND, "work begun", by);
+            }
+        }
     }
 }

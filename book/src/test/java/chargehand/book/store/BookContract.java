@@ -107,6 +107,14 @@ public abstract class BookContract {
     }
 
     @Test
+    void change_withinAChange_isRefused() {
+        assertThatThrownBy(() ->
+                        book.enter(ledger -> book.enter(inner -> inner.jobs().add(job(201, "tug", "leaks")))))
+                .isInstanceOf(IllegalStateException.class);
+        assertThatObject(book.read(ledger -> ledger.jobs().newest())).isEqualTo(Optional.empty());
+    }
+
+    @Test
     void read_whileSomeoneChanges_seesWhatWasBefore() {
         book.enter(ledger -> {
             ledger.jobs().add(job(201, "tug", "union leaks"));
