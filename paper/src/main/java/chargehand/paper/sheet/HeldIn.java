@@ -1,0 +1,30 @@
+package chargehand.paper.sheet;
+
+import chargehand.method.plan.Holding;
+
+/** A holding in a few words, for headings. */
+public final class HeldIn {
+    private HeldIn() {}
+
+    public static String say(Holding holding) {
+        return switch (holding) {
+            case Holding.InChuck chuck -> chuck.chuck() + support(chuck.support());
+            case Holding.InCollet collet -> collet.collet() + support(collet.support());
+            case Holding.BetweenCentres centres -> "between centres";
+            case Holding.OnMandrel mandrel -> "on " + mandrel.mandrel();
+            case Holding.InDividingHead head -> head.head() + support(head.support());
+            case Holding.LaidAcross laid -> "in " + laid.vice();
+            case Holding.InVice vice -> vice.vice();
+            case Holding.Clamped clamped -> clamped.with();
+        };
+    }
+
+    private static String support(Holding.Support support) {
+        return switch (support) {
+            case Holding.Support.None none -> "";
+            case Holding.Support.Centre centre -> " and centre";
+            case Holding.Support.FixedSteady steady -> " and fixed steady";
+            case Holding.Support.TravellingSteady steady -> ", centre and travelling steady";
+        };
+    }
+}

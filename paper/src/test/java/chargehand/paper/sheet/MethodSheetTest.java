@@ -1,0 +1,77 @@
+package chargehand.paper.sheet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import chargehand.drawing.pdf.Pdf;
+import chargehand.drawing.picture.Picture;
+import chargehand.method.plan.Method;
+import chargehand.method.plan.Operation;
+import chargehand.method.plan.SetUp;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class MethodSheetTest {
+    @ParameterizedTest
+    @CsvSource({"union, 2", "gland-stud, 24", "ram, 1", "shim, 40", "sluice-spindle, 1", "bearing-bush, 1"})
+    void pages_demoMethod_everyOperationStandsOnThem(String name, int count) throws IOException {
+        Method method = DemoSheets.planned(name, count).method();
+        byte[] pdf = pdf(name, method);
+        String text = text(pdf);
+        assertThat(text).contains(method.title()).contains(method.stock().piece());
+        for (SetUp setUp : method.setUps()) {
+            assertThat(text)
+                    .contains("Set-up " + setUp.number() + " of "
+                            + method.setUps().size());
+            for (Operation operation : setUp.operations()) {
+                assertThat(squeezed(text)).contains(squeezed(operation.say()));
+            }
+        }
+        boolean holds = method.setUps().stream()
+                .flatMap(setUp -> setUp.operations().stream())
+                .anyMatch(Operation::hold);
+        assertThat(text.contains("STOP. Do not go on")).isEqualTo(holds);
+    }
+
+    @Test
+    void pages_twice_areTheSameBytes() throws IOException {
+        Method method = DemoSheets.planned("union", 2).method();
+        assertThat(pdf("again", method)).isEqualTo(pdf("again", method));
+    }
+
+    private static byte[] pdf(String name, Method method) throws IOException {
+        var sheet = new SheetFor(
+                "Job 214",
+                method,
+                "Replayed from this sheet: every surface to 0.000 mm",
+                List.of(),
+                DemoSheets.kit(),
+                Optional.of(new ScanCode("http://127.0.0.1:7414/job/214")));
+        List<Picture> pages = MethodSheet.pages(sheet);
+        var out = new ByteArrayOutputStream();
+        Pdf.write(pages, out);
+        Path folder = Files.createDirectories(Path.of("target", "sheets"));
+        Files.write(folder.resolve(name + ".pdf"), out.toByteArray());
+        return out.toByteArray();
+    }
+
+    private static String text(byte[] pdf) throws IOException {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            return new PDFTextStripper().getText(document);
+        }
+    }
+
+    /** Words as they are read, whatever the lines they were broken into. */
+    private static String squeezed(String text) {
+        return text.replaceAll("\\s+", "");
+    }
+}
