@@ -44,7 +44,7 @@ final class CutDepth {
         Length off = from.minus(to).abs();
         Length finish = Length.least(off, finishing(lathe.unit()));
         Length rough = off.minus(finish);
-        int roughs = (int) Math.ceil(rough.over(deepest.times(2)));
+        int roughs = rough.isMoreThan(finish.half()) ? (int) Math.ceil(rough.over(deepest.times(2))) : 0;
         var passes = new ArrayList<Settings.Pass>();
         boolean inward = to.isLessThan(from);
         for (int i = 1; i <= roughs; i++) {

@@ -49,7 +49,7 @@ final class InsideWork {
     }
 
     private String size(Length length) {
-        return LengthText.in(length, lathe.unit());
+        return LengthText.both(length, lathe.unit());
     }
 
     /** A centre hole, to start a drill or to carry a centre. */

@@ -51,7 +51,7 @@ final class LatheSetUp {
         for (End end : ends()) {
             along(end);
         }
-        List<OutsideCuts.Turning> cuts = OutsideCuts.list(work, sections(), free());
+        List<OutsideCuts.Turning> cuts = OutsideCuts.list(work, sections(), free(), faced(free()));
         cuts.forEach(cut -> drafts.add(turning.turn(cut)));
         tapers();
         grooves();
@@ -76,6 +76,12 @@ final class LatheSetUp {
             case Holding.InVice vice -> End.A;
             case Holding.Clamped clamped -> End.A;
         };
+    }
+
+    /** Where the work ends towards {@code end} once this set-up has faced it. */
+    private Length faced(End end) {
+        Length finished = end == End.A ? Length.ZERO : making.body().length();
+        return isTodo(new Task.FaceOf(end)) ? finished : work.face(end);
     }
 
     private List<End> ends() {

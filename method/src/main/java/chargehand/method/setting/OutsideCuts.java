@@ -19,6 +19,7 @@ final class OutsideCuts {
     private final End free;
     private final Length[] diameters;
     private final Standing work;
+    private final Length face;
 
     /**
      * One stretch to turn.
@@ -35,19 +36,24 @@ final class OutsideCuts {
         }
     }
 
-    private OutsideCuts(Standing work, End free) {
+    private OutsideCuts(Standing work, End free, Length face) {
         this.shape = work.shape();
         this.free = free;
         this.work = work;
+        this.face = face;
         this.diameters = new Length[shape.count()];
         for (int i = 0; i < diameters.length; i++) {
             diameters[i] = work.diameter(i);
         }
     }
 
-    /** The stretches for these sections, grooves left out. */
-    static List<Turning> list(Standing work, BitSet sections, End free) {
-        var cuts = new OutsideCuts(work, free);
+    /**
+     * The stretches for these sections, grooves left out.
+     *
+     * @param face where the work ends towards the free end once it is faced, if it is
+     */
+    static List<Turning> list(Standing work, BitSet sections, End free, Length face) {
+        var cuts = new OutsideCuts(work, free, face);
         var order = sections.stream()
                 .boxed()
                 .filter(index -> !(cuts.shape.section(index) instanceof Section.Groove))
@@ -85,7 +91,7 @@ final class OutsideCuts {
             next = shape.neighbour(next, free);
         }
         if (!shape.isSection(next)) {
-            outer = work.face(free);
+            outer = face;
         }
         return new Turning(index, Length.least(inner, outer), Length.most(inner, outer), start, finish);
     }

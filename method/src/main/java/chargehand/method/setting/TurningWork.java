@@ -34,7 +34,7 @@ final class TurningWork {
     }
 
     private String size(Length length) {
-        return LengthText.in(length, lathe.unit());
+        return LengthText.both(length, lathe.unit());
     }
 
     /** Faces an end: from the raw face to where the part ends. */

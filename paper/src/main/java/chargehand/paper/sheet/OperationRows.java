@@ -20,6 +20,9 @@ final class OperationRows {
     private static final double FIGURES_AT = 118;
     private static final double TICK = 7;
 
+    /** A space at which no line is broken. */
+    private static final String KEEP = "\u00a0";
+
     private final Operation operation;
     private final String dialSense;
 

@@ -30,7 +30,10 @@ final class Overview {
         method.setUps().forEach(setUp -> rows.add(line(setUp)));
         method.cautions().forEach(caution -> rows.add(Rows.care(caution)));
         rows.add(Rows.heading("Fetch before you begin"));
-        tools().forEach(tool -> rows.add(Rows.tick(tool)));
+        List<String> tools = tools();
+        for (int i = 0; i < tools.size(); i += 2) {
+            rows.add(Rows.ticks(tools.subList(i, Math.min(i + 2, tools.size()))));
+        }
         return rows;
     }
 

@@ -38,6 +38,20 @@ final class Rows {
         return row(canvas, height, words);
     }
 
+    /** Two short things side by side, each with its box. */
+    static Row ticks(List<String> words) {
+        var canvas = new Canvas();
+        double width = Page.TEXT_WIDTH / 2;
+        double lowest = 0;
+        for (int i = 0; i < words.size(); i++) {
+            double left = i * width;
+            canvas.box(LineStyle.WIDE, Point.of(left, 1), TICK, TICK);
+            Point at = Point.of(left + TICK + 3, Type.BODY.capitals() + PAD);
+            lowest = Math.max(lowest, canvas.paragraph(Type.BODY, at, width - TICK - 6, words.get(i)));
+        }
+        return row(canvas, Math.max(TICK + 2, lowest - Type.BODY.capitals()), String.join(", ", words));
+    }
+
     /** Name and value side by side. */
     static Row fact(String name, String value) {
         var canvas = new Canvas();
