@@ -20,8 +20,8 @@ final class OperationRows {
     private static final double FIGURES_AT = 118;
     private static final double TICK = 7;
 
-    /** A space at which no line is broken. */
-    private static final String KEEP = "\u00a0";
+    /** An arrow between spaces at which no line is broken. */
+    private static final String ARROW = "\u00a0→\u00a0";
 
     private final Operation operation;
     private final String dialSense;
@@ -141,8 +141,8 @@ final class OperationRows {
         }
         String words = passes.stream()
                 .map(pass ->
-                        LengthText.figures(pass.dial(), unit()) + " → " + LengthText.figures(pass.leaves(), unit()))
-                .collect(Collectors.joining("     "));
+                        LengthText.figures(pass.dial(), unit()) + ARROW + LengthText.figures(pass.leaves(), unit()))
+                .collect(Collectors.joining("; "));
         String label = "Dial" + (dialSense.isBlank() ? "" : " (" + dialSense + ")") + " → leaves: ";
         double at = canvas.paragraph(
                 Type.BODY, Point.of(INDENT, y + 1.5), Page.TEXT_WIDTH - INDENT - TICK - 4, label + words);
