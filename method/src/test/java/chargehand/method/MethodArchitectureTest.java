@@ -24,6 +24,7 @@ final class MethodArchitectureTest {
             "chargehand.part..",
             "java.io",
             "java.nio.charset",
+            "java.util.concurrent",
             "org.snakeyaml.engine..",
             "org.apache.commons.numbers..");
 }
