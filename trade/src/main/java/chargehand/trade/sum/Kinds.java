@@ -23,6 +23,7 @@ import chargehand.measure.Unreadable;
 import chargehand.measure.Volume;
 import chargehand.measure.WorkTime;
 import chargehand.measure.Written;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
@@ -72,17 +73,28 @@ public final class Kinds {
     /** Any words. */
     public static final Kind<String> TEXT = by("words", Function.identity(), Function.identity());
 
-    public static final Kind<Boolean> YES_NO =
-            choice("yes or no", Map.of("yes", true, "y", true, "true", true, "no", false, "n", false, "false", false));
+    public static final Kind<Boolean> YES_NO = choice("yes or no", yesAndNo());
 
     private Kinds() {}
+
+    private static Map<String, Boolean> yesAndNo() {
+        var words = new LinkedHashMap<String, Boolean>();
+        List.of("yes", "y", "true").forEach(word -> words.put(word, true));
+        List.of("no", "n", "false").forEach(word -> words.put(word, false));
+        return words;
+    }
 
     /** A whole number within the bounds, both included. */
     public static Kind<Integer> count(int least, int most) {
         return of(Notations.count(least, most));
     }
 
-    /** One of some words, read whatever their capitals; several words may stand for one value. */
+    /**
+     * One of some words, read whatever their capitals. Several words may stand for one value; the first of them, in the
+     * order of the map, is the one said back.
+     *
+     * @param words each in small letters; a map that keeps its order where several stand for one value
+     */
     public static <T> Kind<T> choice(String name, Map<String, T> words) {
         return new Choice<>(name, words);
     }
