@@ -45,7 +45,7 @@ public final class KitFiles {
 
     /** The JSON Schema of a kit file, as text. */
     public static String schema() {
-        return SchemaText.of(KitFiles.class, "kit.schema.json");
+        return SchemaText.of(Kit.class, "kit.schema.json");
     }
 
     private void file(String name, String text) {

@@ -5,15 +5,15 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 
-/** A published schema lying beside the reader it belongs to. */
+/** A published schema lying beside what it describes. */
 public final class SchemaText {
     private SchemaText() {}
 
     /** The text of the schema beside a class. */
-    public static String of(Class<?> reader, String resource) {
-        try (InputStream in = reader.getResourceAsStream(resource)) {
+    public static String of(Class<?> described, String resource) {
+        try (InputStream in = described.getResourceAsStream(resource)) {
             if (in == null) {
-                throw new IllegalStateException("no schema " + resource + " beside " + reader.getName());
+                throw new IllegalStateException("no schema " + resource + " beside " + described.getName());
             }
             return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException e) {

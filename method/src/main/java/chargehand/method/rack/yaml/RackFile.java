@@ -33,7 +33,7 @@ public final class RackFile {
 
     /** The JSON Schema of a rack file, as text. */
     public static String schema() {
-        return SchemaText.of(RackFile.class, "rack.schema.json");
+        return SchemaText.of(Rack.class, "rack.schema.json");
     }
 
     private Optional<Rack> rack(Form whole) {

@@ -3,13 +3,14 @@ package chargehand.method.rack.yaml;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import chargehand.method.kit.yaml.DemoKit;
-import chargehand.method.kit.yaml.Schema;
+import chargehand.method.kit.yaml.KeyChanges;
+import chargehand.method.kit.yaml.PublishedSchema;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** The published schema and the reader agree about keys and kinds, whichever key of the demo file is changed. */
 final class RackSchemaTest {
-    private static final Schema SCHEMA = Schema.parse(RackFile.schema());
+    private static final PublishedSchema SCHEMA = new PublishedSchema(RackFile.schema());
 
     private static final String SHAPES = """
             rack: every shape
@@ -24,18 +25,21 @@ final class RackSchemaTest {
             """;
 
     @Test
+    void schema_itself_sound() {
+        assertThat(SCHEMA.isOne()).isTrue();
+    }
+
+    @Test
     void schema_demoFile_accepts() {
-        assertThat(SCHEMA.accepts(Schema.tree(DemoKit.rack()))).isTrue();
+        assertThat(SCHEMA.accepts(DemoKit.rack())).isTrue();
     }
 
     @Test
     void schema_anyKeyChanged_judgesAsTheReader() {
-        List<String> texts = Schema.changes(Schema.tree(SHAPES));
+        List<String> texts = KeyChanges.of(SHAPES);
         assertThat(texts).hasSizeGreaterThan(100);
         for (String text : texts) {
-            assertThat(SCHEMA.accepts(Schema.tree(text)))
-                    .as(text)
-                    .isEqualTo(RackFile.read(text) instanceof RackRead.Sound);
+            assertThat(SCHEMA.accepts(text)).as(text).isEqualTo(RackFile.read(text) instanceof RackRead.Sound);
         }
     }
 }
