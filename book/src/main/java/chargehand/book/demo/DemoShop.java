@@ -15,6 +15,7 @@ import chargehand.book.shop.ShopTexts;
 import chargehand.book.store.Book;
 import chargehand.book.use.Desk;
 import chargehand.book.use.DrawPart;
+import chargehand.book.use.MoveJob;
 import chargehand.book.use.TakeRequest;
 import java.time.Clock;
 import java.time.LocalDate;
@@ -90,18 +91,19 @@ public final class DemoShop {
         var objections = new ArrayList<Objection>();
         LocalDate askedOn = LocalDate.now(job.askedBy(clock));
         if (job.request(clock).read(askedOn) instanceof Entered.Refused<Request> refused) {
-            refused.objections().forEach(objection -> objections.add(objection(job.line(), objection.say())));
+            objections.addAll(refused.objections());
         }
-        job.part()
-                .flatMap(name -> drawingObjection(texts, name))
-                .ifPresent(say -> objections.add(objection(job.line(), say)));
-        return objections;
+        job.part().flatMap(name -> drawingObjection(texts, name)).ifPresent(objections::add);
+        job.waitsFor().flatMap(MoveJob::objectionToWaitingFor).ifPresent(objections::add);
+        return objections.stream()
+                .map(objection -> objection(job.line(), objection.say()))
+                .toList();
     }
 
-    private static Optional<String> drawingObjection(DemoTexts texts, String name) {
+    private static Optional<Objection> drawingObjection(DemoTexts texts, String name) {
         return texts.part(name)
-                .map(drawing -> DrawPart.objectionTo(drawing).map(objection -> name + ": " + objection.say()))
-                .orElseGet(() -> Optional.of("There is no drawing '" + name + "'."));
+                .map(DrawPart::objectionTo)
+                .orElseGet(() -> Optional.of(new Objection("part", "There is no drawing '" + name + "'.")));
     }
 
     private JobNumber take(DemoTexts texts, ListedJob listed) {

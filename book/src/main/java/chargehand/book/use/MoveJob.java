@@ -36,7 +36,7 @@ public final class MoveJob {
      */
     public Entered<Job> move(JobNumber number, Stage to, String note, String who) {
         Optional<Objection> noteObjection =
-                to == Stage.STOPPED ? WAITS_FOR.objectionTo(note) : NOTE.objectionIfGiven(note);
+                to == Stage.STOPPED ? objectionToWaitingFor(note) : NOTE.objectionIfGiven(note);
         List<Objection> objections = Stream.of(Entering.whoObjection(who), noteObjection)
                 .flatMap(Optional::stream)
                 .toList();
@@ -48,6 +48,11 @@ public final class MoveJob {
                 .find(number)
                 .map(job -> move(ledger, job, to, note.strip(), by))
                 .orElseGet(() -> Entering.noJob(number)));
+    }
+
+    /** Why a job cannot be stopped for this: it is blank, too long, or not to be printed. */
+    public static Optional<Objection> objectionToWaitingFor(String what) {
+        return WAITS_FOR.objectionTo(what);
     }
 
     private static Entered<Job> move(Ledger ledger, Job job, Stage to, String note, Signed by) {

@@ -30,6 +30,7 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
+import java.util.Random;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -122,8 +123,8 @@ final class DemoShopTest {
         DemoTexts noParts = new DemoTexts(texts.jobs(), Map.of("union.yaml", ""), texts.kit(), texts.rack());
         assertThat(objections(demo.fill(noParts)))
                 .hasSize(DRAWN)
-                .anySatisfy(objection ->
-                        assertThat(objection.say()).contains("union").contains("missing"));
+                .extracting(Objection::say)
+                .contains("The drawing is missing.", "There is no drawing 'shim'.");
         assertThat(new JobBook(book).list(JobQuery.all()).total()).isZero();
     }
 
@@ -152,5 +153,31 @@ final class DemoShopTest {
         });
         assertThat(new JobBook(book).list(JobQuery.all()).total()).isZero();
         assertThat(book.read(ledger -> ledger.shop().shop()).equals(Shop.NEW)).isTrue();
+    }
+
+    @Test
+    void files_withSlipsByChance_areFilledInOrRefused() throws IOException {
+        DemoTexts texts = shipped();
+        Random chance = new Random(8);
+        int filled = 0;
+        for (int index = 0; index < 200; index++) {
+            DemoTexts slip = new DemoTexts(mutated(texts.jobs(), chance), texts.parts(), texts.kit(), texts.rack());
+            switch (new DemoShop(new MemoryBook(), NOT_HERE, CLOCK).fill(slip)) {
+                case Entered.Done<Filled> done -> filled++;
+                case Entered.Refused<Filled> refused ->
+                    assertThat(refused.objections())
+                            .allSatisfy(objection -> assertThat(objection.say()).endsWith("."));
+            }
+        }
+        assertThat(filled).isBetween(1, 199);
+    }
+
+    /** One stretch of the text taken out, doubled, or written over. */
+    private static String mutated(String text, Random chance) {
+        int from = chance.nextInt(text.length());
+        int to = Math.min(text.length(), from + chance.nextInt(600));
+        List<String> instead =
+                List.of("", text.substring(from, to).repeat(2), ": ", "\n", "\t- [", "9".repeat(500), "\u0000");
+        return text.substring(0, from) + instead.get(chance.nextInt(instead.size())) + text.substring(to);
     }
 }
