@@ -66,9 +66,7 @@ mark_build_begun() {
 keep_build() {
     packaged=$root/app/target
     timing=$root/timing/target/timing.jar
-    build=$(cat "$packaged/app.jar" "$packaged"/lib/*.jar "$timing" | cksum)
-    build=$(echo ${build:?})
-    build=${build%% *}-${build##* }
+    build=$(cat "$packaged/app.jar" "$packaged"/lib/*.jar "$timing" | cksum | tr ' ' '-')
     if [ ! -r "$root/build/run/$build/app.jar" ]; then
         rm -rf "$root/build/run/$build" "$root/build/run/$build.part"
         mkdir "$root/build/run/$build.part"
