@@ -76,8 +76,8 @@ record Fitting(SheetSize sheet, DrawingScale scale, List<Layout.Placed> views, L
 
         @Override
         public Iterable<List<Layout.Placed>> at(DrawingScale scale, double width) {
-            Set<AxialScale> axial = new LinkedHashSet<>(
-                    List.of(AxialScale.of(scale.factor()), Shortening.of(body, solid, scale.factor())));
+            Set<AxialScale> axial =
+                    new LinkedHashSet<>(List.of(AxialScale.of(scale.factor()), Shortening.of(solid, scale.factor())));
             return () -> axial.stream()
                     .map(one -> Layout.of(part, body, solid, one, width))
                     .iterator();

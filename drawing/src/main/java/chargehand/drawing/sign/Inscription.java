@@ -9,7 +9,11 @@ import java.util.List;
  *
  * @param height of its capitals and figures (mm)
  */
-public record Inscription(Wording wording, double height) implements Label {
+public record Inscription(Wording wording, double height, Ink ink) implements Label {
+    public Inscription(Wording wording, double height) {
+        this(wording, height, Ink.INK);
+    }
+
     @Override
     public double width() {
         return wording.width(height);
@@ -27,6 +31,6 @@ public record Inscription(Wording wording, double height) implements Label {
 
     @Override
     public List<Mark> marks(Local frame) {
-        return wording.marks(frame, height, Ink.INK);
+        return wording.marks(frame, height, ink);
     }
 }

@@ -57,8 +57,10 @@ public final class SideView {
         return Box.around(List.of(side.at(look.scale(), from, inner), side.at(look.scale(), to, outer)));
     }
 
-    /** The marks of a side view alone, for those who place nothing round it. */
-    public static List<Mark> marks(Look look) {
-        return of(look).marks();
+    /** The breaks alone, to be drawn once more over what was put on the view. */
+    public static List<Mark> breaks(Look look) {
+        Pencil pencil = new Pencil();
+        Breaks.draw(look, pencil);
+        return pencil.marks();
     }
 }

@@ -1,7 +1,6 @@
 package chargehand.drawing.view;
 
 import chargehand.drawing.picture.LineStyle;
-import chargehand.drawing.picture.Point;
 import chargehand.measure.Length;
 import chargehand.part.shape.Profile;
 import chargehand.part.shape.Solid;
@@ -17,9 +16,6 @@ record ThreadLines(Look look) {
     /** The least room between crest and root on paper (mm): twice the wide line, and never under 0.7. */
     static final double LEAST = 1.0;
 
-    /** How far into the thread the slope of a taper thread is taken, clear of chamfers. */
-    private static final double CLEAR = 0.35;
-
     void draw(Pencil pencil) {
         for (Solid.ThreadPlace place : look.solid().threads()) {
             for (Side side : Side.values()) {
@@ -34,22 +30,31 @@ record ThreadLines(Look look) {
 
     private void outside(Solid.ThreadPlace place, Side side, Pencil pencil) {
         Profile profile = look.solid().outer();
-        double drop = Math.max(place.thread().depth().mm(), LEAST / look.scale().scale());
-        Length rootFrom = flank(profile, place, place.from()).minus(Length.mm(drop));
-        Length rootTo = flank(profile, place, place.to()).minus(Length.mm(drop));
+        Length deeper = deeper(place);
+        Length rootFrom = place.root().radiusAfter(place.from()).minus(deeper);
+        Length rootTo = place.root().radiusBefore(place.to()).minus(deeper);
         if (rootFrom.isNegative() || rootTo.isNegative()) {
             return;
         }
         Length from = clear(profile, place, rootFrom, place.from());
         Length to = clear(profile, place, rootTo, place.to());
         pencil.line(LineStyle.NARROW, side.at(look.scale(), from, rootFrom), side.at(look.scale(), to, rootTo));
-        for (Length end : List.of(place.from(), place.to())) {
-            if (end.isPositive() && end.isLessThan(look.solid().length())) {
-                Length crest = flank(profile, place, end);
-                Length root = end.equals(place.from()) ? rootFrom : rootTo;
-                Length start = side.isCut(look.cut()) ? root : Length.ZERO;
-                pencil.line(LineStyle.WIDE, side.at(look.scale(), end, start), side.at(look.scale(), end, crest));
-            }
+        end(place, side, place.from(), rootFrom.plus(deeper), pencil);
+        end(place, side, place.to(), rootTo.plus(deeper), pencil);
+    }
+
+    /** How much deeper the root is drawn than it is, so that it stands clear of the crest. */
+    private Length deeper(Solid.ThreadPlace place) {
+        Length depth = place.thread().depth();
+        return Length.most(Length.mm(LEAST / look.scale().scale()).minus(depth), Length.ZERO);
+    }
+
+    /** The end of full thread, unless the part ends there too. */
+    private void end(Solid.ThreadPlace place, Side side, Length end, Length root, Pencil pencil) {
+        if (end.isPositive() && end.isLessThan(look.solid().length())) {
+            Length start = side.isCut(look.cut()) ? root : Length.ZERO;
+            Length crest = root.plus(place.thread().depth());
+            pencil.line(LineStyle.WIDE, side.at(look.scale(), end, start), side.at(look.scale(), end, crest));
         }
     }
 
@@ -69,26 +74,15 @@ record ThreadLines(Look look) {
         return end.plus(inner.minus(end).times(part));
     }
 
-    /** The radius of the crest at a position, as if the thread had no chamfers: level, or on a taper. */
-    private static Length flank(Profile profile, Solid.ThreadPlace place, Length at) {
-        Length length = place.to().minus(place.from());
-        Length one = place.from().plus(length.times(CLEAR));
-        Length other = place.to().minus(length.times(CLEAR));
-        Length here = profile.radiusAfter(one);
-        Length there = profile.radiusAfter(other);
-        double part = at.minus(one).over(other.minus(one));
-        return here.plus(there.minus(here).times(part));
-    }
-
     private void inside(Solid.ThreadPlace place, Side side, Pencil pencil) {
         AxialScale scale = look.scale();
-        Length crest = place.thread().minorInternal().half();
-        Length root = Length.most(place.thread().majorInternal().half(), crest.plus(Length.mm(LEAST / scale.scale())));
-        Point from = side.at(scale, place.from(), root);
-        Point to = side.at(scale, place.to(), root);
-        pencil.line(LineStyle.NARROW, from, to);
+        Length deeper = deeper(place);
+        Length from = place.root().radiusAfter(place.from()).plus(deeper);
+        Length to = place.root().radiusBefore(place.to()).plus(deeper);
+        pencil.line(LineStyle.NARROW, side.at(scale, place.from(), from), side.at(scale, place.to(), to));
         for (Length end : List.of(place.from(), place.to())) {
             if (end.isPositive() && end.isLessThan(look.solid().length())) {
+                Length root = end.equals(place.from()) ? from : to;
                 pencil.line(LineStyle.WIDE, scale.onAxis(end), side.at(scale, end, root));
             }
         }
