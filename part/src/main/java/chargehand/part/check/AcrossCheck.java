@@ -52,19 +52,21 @@ final class AcrossCheck {
 
     /** Judges all features across a part whose outside and inside are sound. */
     void judgeTogether(Body.Turned body, Solid solid) {
+        Profile hollow = solid.hollowAtMost();
+        var crossHoles = new CrossHoleCheck(body, solid.outerAtLeast(), hollow, findings);
         List<Across> all = body.across();
         for (int i = 0; i < all.size(); i++) {
             switch (all.get(i)) {
-                case Across.CrossHole hole -> new CrossHoleCheck(body, solid, findings).judge(Paths.across(i), hole);
-                case Across.Keyway keyway -> place(Paths.across(i), keyway, body, solid);
+                case Across.CrossHole hole -> crossHoles.judge(Paths.across(i), hole);
+                case Across.Keyway keyway -> place(Paths.across(i), keyway, body, solid.outer(), hollow);
             }
             for (int j = 0; j < i; j++) {
-                overlap(Paths.across(i), all.get(i), all.get(j), solid);
+                overlap(Paths.across(i), all.get(i), all.get(j), solid.outer());
             }
         }
     }
 
-    private void place(String path, Across.Keyway keyway, Body.Turned body, Solid solid) {
+    private void place(String path, Across.Keyway keyway, Body.Turned body, Profile outside, Profile hollow) {
         Length from = keyway.from().length();
         Length to = from.plus(keyway.length().length());
         if (to.isMoreThan(body.length())) {
@@ -79,11 +81,7 @@ final class AcrossCheck {
                     "A keyway lies within one round section or cone: from " + findings.say(from) + " to "
                             + findings.say(to) + " lie others.");
         } else {
-            bottom(
-                    path,
-                    keyway,
-                    solid.outer().least(from, to),
-                    solid.hollowAtMost().most(from, to));
+            bottom(path, keyway, outside.least(from, to), hollow.most(from, to));
         }
     }
 
@@ -121,67 +119,13 @@ final class AcrossCheck {
         }
     }
 
-    private void overlap(String path, Across one, Across other, Solid solid) {
-        var first = Mark.of(one);
-        var second = Mark.of(other);
-        if (first.isNear(second, solid.outer())) {
+    private void overlap(String path, Across one, Across other, Profile outside) {
+        if (SurfaceMark.of(one).isNear(SurfaceMark.of(other), outside)) {
             findings.fault(
                     path + "." + Paths.key(one),
                     PartFault.ACROSS_OVERLAP,
                     "This runs into '" + other.name() + "' at the surface: leave at least "
                             + findings.say(WallCheck.LEAST_WALL) + " between them.");
-        }
-    }
-
-    /**
-     * The mark that a feature leaves on the outside, as a rectangle.
-     *
-     * @param width across the axis
-     * @param around the angle of its middle round the axis (degrees)
-     * @param onBothSides whether there is another one over against it
-     */
-    private record Mark(Length from, Length to, Length width, double around, boolean onBothSides) {
-        static Mark of(Across across) {
-            return switch (across) {
-                case Across.CrossHole hole ->
-                    new Mark(
-                            hole.at().length().minus(hole.diameter().length().half()),
-                            hole.at().length().plus(hole.diameter().length().half()),
-                            hole.diameter().length(),
-                            hole.around().degrees(),
-                            hole.depth() instanceof Depth.Through);
-                case Across.Keyway keyway ->
-                    new Mark(
-                            keyway.from().length(),
-                            keyway.from().length().plus(keyway.length().length()),
-                            keyway.width().length(),
-                            keyway.around().degrees(),
-                            false);
-            };
-        }
-
-        boolean isNear(Mark other, Profile outside) {
-            Length from = Length.most(Length.most(this.from, other.from), outside.start());
-            Length to = Length.least(Length.least(this.to, other.to), outside.end());
-            if (from.isMoreThan(to.plus(WallCheck.LEAST_WALL))) {
-                return false;
-            }
-            Length radius = outside.least(Length.least(from, to), Length.most(from, to));
-            double room = angle(width, radius) + angle(other.width, radius) + angle(WallCheck.LEAST_WALL, radius) * 2;
-            double apart = apart(around, other.around);
-            boolean opposite = (onBothSides || other.onBothSides) && 180 - apart < room;
-            return apart < room || opposite;
-        }
-
-        /** The angle (degrees) from the middle to the side of something so wide on this radius. */
-        private static double angle(Length width, Length radius) {
-            return Math.toDegrees(Math.asin(Math.min(1, width.half().mm() / radius.mm())));
-        }
-
-        /** The angle (degrees, 0 to 180) between two directions. */
-        private static double apart(double one, double other) {
-            double turned = Math.abs(one - other) % 360;
-            return Math.min(turned, 360 - turned);
         }
     }
 }

@@ -1,18 +1,16 @@
 package chargehand.part.check;
 
-import chargehand.measure.Angle;
 import chargehand.measure.Length;
 import chargehand.part.Body;
 import chargehand.part.Depth;
 import chargehand.part.Hole;
 import chargehand.part.check.SizeCheck.Kind;
+import chargehand.part.shape.DrillPoint;
 import chargehand.part.shape.ToolRoom;
 import java.util.List;
 
 /** Judges a block and its holes. */
 final class BlockCheck {
-    private static final Angle DRILL_POINT = Angle.degrees(118);
-
     private final Body.Block block;
     private final Findings findings;
 
@@ -125,7 +123,11 @@ final class BlockCheck {
     }
 
     private static Length point(Hole hole) {
-        return diameter(hole).half().times(1 / DRILL_POINT.half().tan());
+        return switch (hole) {
+            case Hole.Drilled drilled -> DrillPoint.height(drilled.diameter().length());
+            case Hole.Reamed reamed -> DrillPoint.height(reamed.diameter().length());
+            case Hole.Tapped tapped -> DrillPoint.height(tapped.thread().minorInternal());
+        };
     }
 
     private void apart(String path, Hole hole, Hole other) {

@@ -1,28 +1,31 @@
 package chargehand.part.check;
 
-import chargehand.measure.Angle;
 import chargehand.measure.Length;
 import chargehand.part.Across;
 import chargehand.part.Body;
 import chargehand.part.Depth;
+import chargehand.part.shape.DrillPoint;
 import chargehand.part.shape.Profile;
-import chargehand.part.shape.Solid;
 import chargehand.part.shape.Station;
 
 /** Judges one hole across a turned part against the outside and the bores it meets or misses. */
 final class CrossHoleCheck {
-    private static final Angle DRILL_POINT = Angle.degrees(118);
-
     private final Body.Turned body;
     private final Findings findings;
     private final Profile outside;
     private final Profile hollow;
 
-    CrossHoleCheck(Body.Turned body, Solid solid, Findings findings) {
+    /**
+     * A check for the holes across one part.
+     *
+     * @param outside what is left of it once threads and flats are cut
+     * @param hollow all that its bores may take away
+     */
+    CrossHoleCheck(Body.Turned body, Profile outside, Profile hollow, Findings findings) {
         this.body = body;
         this.findings = findings;
-        this.outside = solid.outerAtLeast();
-        this.hollow = solid.hollowAtMost();
+        this.outside = outside;
+        this.hollow = hollow;
     }
 
     void judge(String path, Across.CrossHole hole) {
@@ -71,10 +74,7 @@ final class CrossHoleCheck {
             case Depth.Through() -> nearBore(path, from, to);
             case Depth.Blind(var depth) -> {
                 Length height = surface.minus(depth.length());
-                Length point = hole.diameter()
-                        .length()
-                        .half()
-                        .times(1 / DRILL_POINT.half().tan());
+                Length point = DrillPoint.height(hole.diameter().length());
                 blind(path, surface, height, height.minus(point), hollow.most(from, to));
                 if (!height.minus(point).isPositive()) {
                     nearBore(path, from, to);

@@ -14,6 +14,7 @@ import java.util.List;
  */
 public final class PartCheck {
     private static final int MOST_FEATURES = 100;
+    private static final int MOST_BORES = 30;
 
     private final FeatureCheck features;
     private final Findings findings;
@@ -46,9 +47,9 @@ public final class PartCheck {
     }
 
     private void turned(Body.Turned body) {
-        isTooMany("outside", body.outside());
-        isTooMany("inside", body.inside());
-        isTooMany("across", body.across());
+        isTooMany("outside", body.outside(), MOST_FEATURES);
+        isTooMany("inside", body.inside(), MOST_BORES);
+        isTooMany("across", body.across(), MOST_FEATURES);
         if (!findings.isSound()) {
             return;
         }
@@ -82,19 +83,19 @@ public final class PartCheck {
     }
 
     private void block(Body.Block block) {
-        if (!isTooMany("holes", block.holes())) {
+        if (!isTooMany("holes", block.holes(), MOST_FEATURES)) {
             new NameCheck(findings).judge(block);
             new BlockCheck(block, findings).judge(features);
         }
     }
 
-    private boolean isTooMany(String path, List<?> features) {
-        boolean tooMany = features.size() > MOST_FEATURES;
+    private boolean isTooMany(String path, List<?> features, int most) {
+        boolean tooMany = features.size() > most;
         if (tooMany) {
             findings.fault(
                     path,
                     PartFault.TOO_MANY_FEATURES,
-                    features.size() + " are listed here: a part has no more than " + MOST_FEATURES + ".");
+                    features.size() + " are listed here: a part has no more than " + most + ".");
         }
         return tooMany;
     }

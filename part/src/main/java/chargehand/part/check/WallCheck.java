@@ -10,7 +10,6 @@ import chargehand.part.shape.Solid;
 import chargehand.part.shape.Station;
 import java.util.List;
 import java.util.Optional;
-import java.util.TreeSet;
 
 /** Judges what is left between the hollow and the outside of a turned part. */
 final class WallCheck {
@@ -39,6 +38,7 @@ final class WallCheck {
                             + " from end A, once threads and flats are cut.");
             return;
         }
+        withinOthers();
         thinWall();
         webs();
         for (int i = 0; i < body.inside().size(); i++) {
@@ -46,27 +46,32 @@ final class WallCheck {
         }
     }
 
+    private void withinOthers() {
+        for (Bore bore : Solid.boresWithinOthers(body)) {
+            int index = body.inside().indexOf(bore);
+            findings.remark(
+                    Paths.bore(index) + "." + Paths.key(bore),
+                    PartRemark.BORE_WITHIN_LARGER,
+                    "This bore lies wholly within larger ones: it changes nothing.");
+        }
+    }
+
     /** A position at which the hollow is at least as wide as the outside. */
     private Optional<Length> breakThrough() {
-        var positions = new TreeSet<Length>();
-        outside.stations().forEach(station -> positions.add(station.at()));
-        hollow.stations().forEach(station -> positions.add(station.at()));
-        return positions.stream()
+        return outside.positions(hollow).stream()
                 .filter(at -> !hollow.radiusBefore(at).isLessThan(outside.radiusBefore(at))
                         || !hollow.radiusAfter(at).isLessThan(outside.radiusAfter(at)))
                 .findFirst();
     }
 
     private void thinWall() {
-        hollow.thinnest(outside)
-                .filter(thinnest -> thinnest.wall().isLessThan(LEAST_WALL))
+        hollow.thinnest(outside, LEAST_WALL)
                 .ifPresent(thinnest -> findings.fault(
                         boreAt(thinnest.at()),
                         PartFault.WALL_TOO_THIN,
-                        "Only " + findings.say(thinnest.wall()) + " of wall is left towards " + sectionAt(thinnest.at())
-                                + ", " + findings.say(thinnest.at()) + " from end A: at least "
-                                + findings.say(LEAST_WALL)
-                                + " is needed."));
+                        "Only " + findings.say(thinnest.wall()) + " of wall is left towards "
+                                + sectionAt(thinnest.at()) + ", " + findings.say(thinnest.at())
+                                + " from end A: at least " + findings.say(LEAST_WALL) + " is needed."));
     }
 
     /** Judges the solid webs between bores that meet bottom to bottom. */

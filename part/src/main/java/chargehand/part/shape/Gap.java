@@ -4,18 +4,25 @@ import chargehand.measure.Length;
 import java.util.List;
 
 /**
- * The least distance between two runs of straight pieces.
+ * The least distance between two runs of straight pieces, each in order along the axis.
  *
  * @param nm the distance (nm), 0 where they cross
  * @param at a position on the first run where it is that near
  */
 record Gap(double nm, Length at) {
-    /** Both runs must have at least one piece. */
-    static Gap between(List<Segment> first, List<Segment> second) {
-        Gap least = new Gap(Double.POSITIVE_INFINITY, Length.ZERO);
+    /**
+     * The least distance, if it is below a bound.
+     *
+     * @param below the bound (nm); the lower it is, the fewer pieces are looked at
+     * @return a gap of {@code below} where none is less
+     */
+    static Gap between(List<Segment> first, List<Segment> second, double below) {
+        Gap least = new Gap(below, Length.ZERO);
         for (Segment one : first) {
-            for (Segment other : second) {
-                least = apart(one, other) < least.nm ? least.orNearer(one, other) : least;
+            int i = firstReaching(second, one.from().z() - least.nm);
+            while (i < second.size() && second.get(i).from().z() <= one.to().z() + least.nm) {
+                least = least.orNearer(one, second.get(i));
+                i++;
             }
         }
         return least;
@@ -26,12 +33,18 @@ record Gap(double nm, Length at) {
         return distance < nm ? new Gap(distance, one.from().at()) : this;
     }
 
-    /** How far two pieces lie apart along the axis: a quick lower bound of their distance. */
-    private static long apart(Segment one, Segment other) {
-        return Math.max(
-                0,
-                Math.max(
-                        one.from().z() - other.to().z(),
-                        other.from().z() - one.to().z()));
+    /** The index of the first piece that reaches a position (nm). */
+    private static int firstReaching(List<Segment> segments, double z) {
+        int low = 0;
+        int high = segments.size();
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if (segments.get(middle).to().z() < z) {
+                low = middle + 1;
+            } else {
+                high = middle;
+            }
+        }
+        return low;
     }
 }

@@ -1,6 +1,5 @@
 package chargehand.part.shape;
 
-import chargehand.measure.Angle;
 import chargehand.measure.Length;
 import chargehand.part.Body;
 import chargehand.part.Bore;
@@ -14,8 +13,6 @@ import java.util.List;
 
 /** Builds the hollow of a part: the bores laid over each other, the larger counting everywhere. */
 final class InnerProfile {
-    private static final Angle DRILL_POINT = Angle.degrees(118);
-
     private final Length length;
     private final boolean withRoom;
     private Profile hollow;
@@ -38,10 +35,28 @@ final class InnerProfile {
 
     private static Profile of(Body.Turned body, boolean withRoom) {
         var inner = new InnerProfile(body.length(), withRoom);
-        body.inside().stream()
-                .sorted(Comparator.comparing(InnerProfile::mouth).reversed())
-                .forEach(bore -> inner.add(bore, body));
+        largestFirst(body).forEach(bore -> inner.add(bore, body));
         return inner.hollow;
+    }
+
+    private static List<Bore> largestFirst(Body.Turned body) {
+        return body.inside().stream()
+                .sorted(Comparator.comparing(InnerProfile::mouth).reversed())
+                .toList();
+    }
+
+    /** The bores that add nothing to the larger ones. */
+    static List<Bore> idle(Body.Turned body) {
+        var inner = new InnerProfile(body.length(), false);
+        List<Bore> idle = new ArrayList<>();
+        for (Bore bore : largestFirst(body)) {
+            Profile before = inner.hollow;
+            inner.add(bore, body);
+            if (inner.hollow.equals(before) && !(bore instanceof Bore.Tapped)) {
+                idle.add(bore);
+            }
+        }
+        return idle;
     }
 
     /** The diameter of the hollow that a bore leaves at its mouth, edges apart. */
@@ -140,7 +155,7 @@ final class InnerProfile {
     }
 
     private List<Station> pointed(Length depth, Length radius) {
-        Length tip = depth.plus(radius.times(1 / DRILL_POINT.half().tan()));
+        Length tip = depth.plus(DrillPoint.height(radius.times(2)));
         return closed(
                 List.of(new Station(Length.ZERO, radius), new Station(depth, radius), new Station(tip, Length.ZERO)));
     }

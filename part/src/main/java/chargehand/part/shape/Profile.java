@@ -5,8 +5,8 @@ import chargehand.measure.Volume;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.TreeSet;
 import java.util.function.BinaryOperator;
+import java.util.stream.Stream;
 
 /**
  * A radius along the axis, made of straight pieces. Where it jumps, two stations share one position; the radius just
@@ -94,9 +94,8 @@ public record Profile(List<Station> stations) {
         var between = new ArrayList<Station>();
         between.add(new Station(from, radiusBefore(from)));
         between.add(new Station(from, radiusAfter(from)));
-        stations.stream()
-                .filter(station -> station.at().isMoreThan(from) && station.at().isLessThan(to))
-                .forEach(between::add);
+        int after = firstFrom(from.nanometres() + 1);
+        between.addAll(stations.subList(after, Math.max(after, firstFrom(to.nanometres()))));
         between.add(new Station(to, radiusBefore(to)));
         between.add(new Station(to, radiusAfter(to)));
         return between;
@@ -123,12 +122,11 @@ public record Profile(List<Station> stations) {
             throw new IllegalArgumentException("profiles over different positions: " + start() + " to " + end()
                     + " and " + other.start() + " to " + other.end());
         }
-        var positions = new TreeSet<Length>();
-        stations.forEach(station -> positions.add(station.at()));
-        other.stations.forEach(station -> positions.add(station.at()));
+        List<Length> positions = positions(other);
         var merged = new ArrayList<Station>();
-        Length from = positions.pollFirst();
-        for (Length to : positions) {
+        for (int i = 1; i < positions.size(); i++) {
+            Length from = positions.get(i - 1);
+            Length to = positions.get(i);
             Segment mine = piece(from, to);
             Segment others = other.piece(from, to);
             merged.add(new Station(
@@ -136,9 +134,17 @@ public record Profile(List<Station> stations) {
             mine.crossing(others).ifPresent(merged::add);
             merged.add(
                     new Station(to, choice.apply(mine.to().radius(), others.to().radius())));
-            from = to;
         }
         return new Profile(merged);
+    }
+
+    /** Every position at which this profile or another has a station, each once, in order. */
+    public List<Length> positions(Profile other) {
+        return Stream.concat(stations.stream(), other.stations.stream())
+                .map(Station::at)
+                .sorted()
+                .distinct()
+                .toList();
     }
 
     private Segment piece(Length from, Length to) {
@@ -160,17 +166,16 @@ public record Profile(List<Station> stations) {
     }
 
     /**
-     * The place where the wall between this profile, taken as a hollow, and an outside is thinnest, measured square to the
-     * surfaces and over corners, not only square to the axis; nothing where this profile is 0 throughout.
+     * The place where the wall between this profile, taken as a hollow, and an outside is thinnest, if it is thinner than
+     * a bound. It is measured square to the surfaces and round corners, not only square to the axis; where this profile is
+     * 0 there is no wall.
      */
-    public Optional<Wall> thinnest(Profile outside) {
+    public Optional<Wall> thinnest(Profile outside, Length below) {
         List<Segment> hollow =
                 segments().stream().filter(segment -> !segment.isOnAxis()).toList();
-        if (hollow.isEmpty()) {
-            return Optional.empty();
-        }
-        Gap gap = Gap.between(hollow, outside.segments());
-        return Optional.of(new Wall(new Length((long) Math.floor(gap.nm())), gap.at()));
+        Gap gap = Gap.between(hollow, outside.segments(), (double) below.nanometres());
+        Length wall = new Length((long) Math.floor(gap.nm()));
+        return wall.isLessThan(below) ? Optional.of(new Wall(wall, gap.at())) : Optional.empty();
     }
 
     /**
@@ -180,12 +185,6 @@ public record Profile(List<Station> stations) {
      * @param at a position along the axis where the hollow is that near to the outside
      */
     public record Wall(Length wall, Length at) {}
-
-    /** The least distance from any point of this profile to any point of the other, 0 where they cross. */
-    public Length distance(Profile other) {
-        return new Length(
-                (long) Math.floor(Gap.between(segments(), other.segments()).nm()));
-    }
 
     /** The straight pieces, walls at jumps among them. */
     List<Segment> segments() {

@@ -117,6 +117,11 @@ public record Solid(
         return InnerProfile.mouth(bore);
     }
 
+    /** The bores that change nothing, since larger ones take away all that they would; tapped ones leave a thread. */
+    public static List<Bore> boresWithinOthers(Body.Turned body) {
+        return InnerProfile.idle(body);
+    }
+
     /** From end A to end B. */
     public Length length() {
         return outer.end();

@@ -37,7 +37,7 @@ final class AcrossForm {
 
     private static Optional<Across> hole(Form form, int number) {
         String name = form.findText("name").orElse(holeName(number));
-        Size diameter = Values.size(form, "hole");
+        Size diameter = Values.drill(form, "hole");
         Size at = Values.size(form, "at");
         Depth depth = Values.depthOrThrough(form);
         Angle around = Values.around(form);

@@ -42,8 +42,9 @@ final class BlockForm {
             var thread = Values.thread(form, kind);
             return form.build(() -> new Hole.Tapped(name, x, y, depth, thread));
         }
-        Size diameter = Values.size(form, kind);
-        return kind.equals("drill")
+        boolean drilled = kind.equals("drill");
+        Size diameter = drilled ? Values.drill(form, kind) : Values.size(form, kind);
+        return drilled
                 ? form.build(() -> new Hole.Drilled(name, x, y, depth, diameter))
                 : form.build(() -> new Hole.Reamed(name, x, y, depth, diameter));
     }

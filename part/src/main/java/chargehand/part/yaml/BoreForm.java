@@ -62,10 +62,11 @@ final class BoreForm {
     }
 
     private Optional<Bore> plain(String kind) {
-        Size diameter = Values.size(form, kind);
+        boolean drilled = kind.equals("drill");
+        Size diameter = drilled ? Values.drill(form, kind) : Values.size(form, kind);
         Depth depth = Values.depthOrThrough(form);
         End from = from(depth);
-        if (kind.equals("drill")) {
+        if (drilled) {
             return form.build(() -> new Bore.Drilled(name, from, depth, diameter));
         }
         var mouth = Values.edge(form, "mouth");

@@ -9,6 +9,7 @@ import chargehand.measure.Unreadable;
 import chargehand.measure.Written;
 import chargehand.part.Size;
 import chargehand.part.Tolerance;
+import chargehand.trade.drill.Drill;
 import chargehand.trade.fit.Iso286;
 import chargehand.trade.fit.ToleranceZone;
 import java.util.regex.Matcher;
@@ -57,6 +58,16 @@ final class SizeText {
             }
         }
         return withDeviations(plain, bareUnit);
+    }
+
+    /** Reads the size of a drill: as {@link #read}, or by its number or letter, such as {@code #7} or {@code letter F}. */
+    static Size readDrill(String text, LengthUnit bareUnit) {
+        if (text.length() > LONGEST) {
+            return read(text, bareUnit);
+        }
+        return Drill.findNamed(text)
+                .map(drill -> Size.general(new Written(text, drill.diameter(), LengthUnit.INCH)))
+                .orElseGet(() -> read(text, bareUnit));
     }
 
     private static Size lettered(Written nominal, String code) {

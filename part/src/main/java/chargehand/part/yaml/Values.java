@@ -31,6 +31,11 @@ final class Values {
         return form.value(key, text -> SizeText.read(text, form.bareUnit()), STAND_IN);
     }
 
+    /** The size of a drill: as any size, or by its number or letter. */
+    static Size drill(Form form, String key) {
+        return form.value(key, text -> SizeText.readDrill(text, form.bareUnit()), STAND_IN);
+    }
+
     static Optional<Size> findSize(Form form, String key) {
         return form.find(key, text -> SizeText.read(text, form.bareUnit()));
     }

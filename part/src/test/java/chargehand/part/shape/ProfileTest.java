@@ -169,11 +169,52 @@ final class ProfileTest {
         Profile hollow = profile(0, 3, 20, 3, 20, 0, 40, 0);
         Profile outside = profile(0, 10, 23, 10, 23, 7, 40, 7);
 
-        assertThat(hollow.thinnest(outside).orElseThrow().wall()).isEqualTo(Length.mm(5));
+        assertThat(hollow.thinnest(outside, Length.mm(6)).orElseThrow().wall()).isEqualTo(Length.mm(5));
+        assertThat(hollow.thinnest(outside, Length.mm(5))).isEmpty();
     }
 
     @Test
-    void distance_ofCrossingProfiles_isNothing() {
-        assertThat(profile(0, 1, 40, 9).distance(profile(0, 5, 40, 5))).isEqualTo(Length.ZERO);
+    void thinnest_ofCrossingProfiles_isNothing() {
+        Profile hollow = profile(0, 1, 40, 9);
+
+        assertThat(hollow.thinnest(profile(0, 5, 40, 5), MICROMETRE)
+                        .orElseThrow()
+                        .wall())
+                .isEqualTo(Length.ZERO);
+    }
+
+    @Test
+    void thinnest_byTryingManyPoints_isTheSame() {
+        var random = new Random(17);
+        for (int i = 0; i < 20; i++) {
+            Profile hollow = random(random);
+            Profile outside = random(random);
+
+            double tried = points(hollow).stream()
+                    .filter(point -> point.r() > 0)
+                    .mapToDouble(point -> points(outside).stream()
+                            .mapToDouble(
+                                    other -> new Segment(point, point).distance((double) other.z(), (double) other.r()))
+                            .min()
+                            .orElseThrow())
+                    .min()
+                    .orElseThrow();
+            double found = hollow.thinnest(outside, Length.mm(100))
+                    .orElseThrow()
+                    .wall()
+                    .nanometres();
+            assertThat(found).isLessThanOrEqualTo(tried).isCloseTo(tried, within(300_000.0));
+        }
+    }
+
+    /** Points close together along a profile and its walls. */
+    private static List<Station> points(Profile profile) {
+        List<Station> points = new ArrayList<>();
+        for (Segment segment : profile.segments()) {
+            for (int i = 0; i <= 100; i++) {
+                points.add(Station.nm(segment.zAt(i / 100.0), segment.rAt(i / 100.0)));
+            }
+        }
+        return points;
     }
 }

@@ -146,4 +146,10 @@ final class BoreFaultsTest {
     void letters_ofAShaftInside_areRefused() {
         assertThat(faults("ream: 10 h7")).containsExactly("inside[1].ream LETTERS_OF_OTHER_KIND");
     }
+
+    @Test
+    void bore_withinALargerOne_isRemarkedOn() {
+        assertThat(FaultsOf.remarks(PartText.mm().outside(BAR).inside("drill: 10", "bore: 20")))
+                .containsExactly("inside[1].drill BORE_WITHIN_LARGER");
+    }
 }

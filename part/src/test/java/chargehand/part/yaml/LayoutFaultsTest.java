@@ -1,11 +1,14 @@
 package chargehand.part.yaml;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
+import chargehand.part.check.PartRemark;
 import chargehand.part.testing.PartText;
 import chargehand.part.yaml.tree.Fault;
 import chargehand.part.yaml.tree.ReadingFault;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -196,5 +199,39 @@ final class LayoutFaultsTest {
     void featureThatCannotStand_isToldBesideAnotherThatCannotBeRead() {
         assertThat(FaultsOf.of(PartText.mm().outside("round: wide, length: 30", "hexagon: 20, corners: 19, length: 5")))
                 .containsExactly("outside[1].round UNREADABLE", "outside[2].hexagon CORNERS_WITHIN_FLATS");
+    }
+
+    @Test
+    void material_unknownToTheTables_isRemarkedOn() {
+        String text = PartText.mm().outside("round: 20, length: 30").toString().replace("EN8", "unobtainium");
+
+        assertThat(PartFile.read(text))
+                .isInstanceOfSatisfying(
+                        PartReading.Read.class,
+                        read -> assertThat(read.remarks())
+                                .extracting(Remark::path, Remark::code, Remark::line)
+                                .containsExactly(tuple("material", PartRemark.MATERIAL_UNKNOWN, 3)));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"\uFEFF%s", "%%YAML 1.2\n---\n%s", "# union\n\n%s...\n"})
+    void file_withWhatOtherProgramsAdd_isRead(String frame) {
+        String text = PartText.mm().outside("round: 20, length: 30").toString();
+
+        assertThat(FaultsOf.of(String.format(Locale.ROOT, frame, text))).isEmpty();
+        assertThat(FaultsOf.of(text.replace("\n", "\r\n"))).isEmpty();
+    }
+
+    @Test
+    void file_ofAsManyFeaturesAsAPartHas_stands() {
+        var text = PartText.mm();
+        for (int i = 0; i < 100; i++) {
+            text.outside("round: " + (4000 + i % 2 * 2000) + ", length: 80, at-a: radius 30, at-b: radius 30");
+        }
+        for (int i = 0; i < 30; i++) {
+            text.inside("bore: " + (1000 + 10 * i) + ", from: A, depth: " + (7900 - 40 * i) + ", mouth: radius 3");
+        }
+
+        assertThat(FaultsOf.of(text)).isEmpty();
     }
 }

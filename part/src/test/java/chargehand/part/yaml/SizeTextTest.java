@@ -95,4 +95,15 @@ final class SizeTextTest {
     void write_whatWasRead_isTheSameText(String text) {
         assertThat(SizeText.write(SizeText.read(text, LengthUnit.MILLIMETRE))).isEqualTo(text);
     }
+
+    /** Number 7 is .201 in, letter F .257 in (ASME B94.11M, from memory). */
+    @ParameterizedTest
+    @CsvSource({"#7, 5.1054", "letter F, 6.5278", "8.5, 8.5", "5/16, 7.9375"})
+    void readDrill_byNumberLetterOrSize_isItsDiameter(String text, double mm) {
+        Size size = SizeText.readDrill(text, LengthUnit.MILLIMETRE);
+
+        assertThat(size.length()).isEqualTo(Length.mm(mm));
+        assertThat(SizeText.readDrill(SizeText.write(size), LengthUnit.MILLIMETRE))
+                .isEqualTo(size);
+    }
 }
