@@ -1,0 +1,37 @@
+package chargehand.trade.cutting;
+
+import chargehand.measure.Length;
+import chargehand.trade.sum.Working;
+
+/**
+ * Settles how a cut is made: speed, feed, passes, force, power, time and finish, from published speeds and cutting forces,
+ * the machine's own steps, and common practice for the rest.
+ *
+ * <p>Speed follows material and tool; the spindle takes the machine's own step at or below it. Feed is the usual one, or
+ * the most that leaves the finish wanted. Depth is shared out in passes, none deeper than usual or than the motor can pull.
+ */
+public final class CutPlan {
+    /** How far a tool starts in the air before the work. */
+    static final Length RUN_IN = Length.mm(2);
+
+    private CutPlan() {}
+
+    /** The settings for a cut, without the working. */
+    public static CutSettings of(Cut cut) {
+        return of(cut, new Working());
+    }
+
+    /**
+     * The settings for a cut, each step written down.
+     *
+     * @throws CannotCut when the cut cannot be made as asked
+     */
+    public static CutSettings of(Cut cut, Working working) {
+        return switch (cut.operation()) {
+            case TURN, FACE, BORE, PART -> new TurningPlan(cut, working).settings();
+            case THREAD -> new ThreadingPlan(cut, working).settings();
+            case DRILL, REAM, TAP -> new HolePlan(cut, working).settings();
+            case MILL -> new MillingPlan(cut, working).settings();
+        };
+    }
+}

@@ -1,0 +1,241 @@
+package chargehand.trade.cutting;
+
+import chargehand.measure.Length;
+import chargehand.measure.Pitch;
+import chargehand.measure.Power;
+import chargehand.measure.SpindleSpeed;
+import chargehand.trade.material.Material;
+import chargehand.trade.material.MaterialKind;
+import chargehand.trade.material.ToolMaterial;
+import chargehand.trade.sum.Answer;
+import chargehand.trade.sum.Asked;
+import chargehand.trade.sum.Example;
+import chargehand.trade.sum.Field;
+import chargehand.trade.sum.Kind;
+import chargehand.trade.sum.Kinds;
+import chargehand.trade.sum.Refusal;
+import chargehand.trade.sum.Result;
+import chargehand.trade.sum.Sum;
+import chargehand.trade.sum.Working;
+import com.google.auto.service.AutoService;
+import java.util.List;
+import java.util.Map;
+
+/** Speed, feed, passes, force, power, time and finish of a cut. */
+@AutoService(Sum.class)
+public final class CutSum implements Sum {
+    private static final int MOST_STEPS = 100;
+
+    private static final Kind<Length> SIZE = Kinds.where(
+            Kinds.SIZE,
+            size -> !size.isMoreThan(Length.mm(5_000)) && !size.isLessThan(Length.mm(0.05)),
+            "must lie between 0.05 mm and 5 m");
+    private static final Kind<Length> FEED = Kinds.where(
+            Kinds.SIZE,
+            feed -> !feed.isMoreThan(Length.mm(10_000)) && !feed.isLessThan(Length.mm(0.001)),
+            "is no feed: 0.001 mm to 10 m");
+    private static final Kind<SpindleSpeed> SPEED = Kinds.where(
+            Kinds.SPINDLE_SPEED,
+            speed -> speed.rpm() >= 1 && speed.rpm() <= 100_000,
+            "must lie between 1 and 100000 rpm");
+    private static final Kind<Power> MOTOR = Kinds.where(
+            Kinds.POWER, power -> power.watts() >= 1 && power.watts() <= 1e6, "must lie between 1 W and 1000 kW");
+    private static final Kind<Pitch> PITCH = Kinds.where(
+            Kinds.PITCH, pitch -> pitch.inMm() >= 0.1 && pitch.inMm() <= 50, "must lie between 0.1 and 50 mm");
+
+    private static final Field<Operation> KIND = Field.required(
+            "kind", "Kind of cut", CutKinds.OPERATION, "turn, face, bore, drill, ream, tap, part, mill or thread");
+    private static final Field<Material> MATERIAL =
+            Field.required("material", "Material", MaterialKind.MATERIAL, "EN8, 316, LG2, brass");
+    private static final Field<ToolMaterial> TOOL =
+            Field.optional("tool", "Tool", CutKinds.TOOL, "hss", "hss or carbide");
+    private static final Field<Length> DIAMETER =
+            Field.required("diameter", "Diameter", SIZE, "50 mm: of the work, the hole, or the milling cutter");
+    private static final Field<Length> DEPTH = Field.optional(
+            "depth", "Depth", SIZE, "3 mm on the radius, all there is to take off; for a hole, how deep it is");
+    private static final Field<Length> WIDTH =
+            Field.optional("width", "Width", SIZE, "3 mm: of the parting tool, or of the milled cut");
+    private static final Field<Integer> TEETH =
+            Field.optional("teeth", "Teeth of the cutter", Kinds.count(1, 100), "4, for milling");
+    private static final Field<Length> LENGTH =
+            Field.optional("length", "Length", SIZE, "120 mm along the feed; gives the time");
+    private static final Field<Pitch> THREAD_PITCH =
+            Field.optional("pitch", "Pitch", PITCH, "1.5 mm or 14 tpi, for tapping and screw-cutting");
+    private static final Field<List<SpindleSpeed>> SPEEDS = Field.optional(
+            "speeds", "Speeds of the machine", Kinds.listOf(SPEED, MOST_STEPS), "40, 70, 120, 200, 350, 600 rpm");
+    private static final Field<List<Length>> FEEDS = Field.optional(
+            "feeds",
+            "Feeds of the machine",
+            Kinds.listOf(FEED, MOST_STEPS),
+            "0.05, 0.1, 0.2 for one turn; for a mill, mm or inches in a minute");
+    private static final Field<Power> POWER = Field.optional("power", "Motor", MOTOR, "2 hp or 1.5 kW");
+    private static final Field<Length> FINISH =
+            Field.optional("finish", "Finish, Ra", new FinishKind(), "1.6 (µm): makes it a finishing cut");
+    private static final Field<Length> NOSE =
+            Field.optional("nose", "Nose radius", SIZE, "0.4 mm; gives the finish left in theory");
+
+    @Override
+    public String name() {
+        return "cut";
+    }
+
+    @Override
+    public String title() {
+        return "Speeds and feeds";
+    }
+
+    @Override
+    public String purpose() {
+        return "Gives speed, feed, passes, force, power, time and finish of a cut, on the machine's own steps.";
+    }
+
+    @Override
+    public List<Field<?>> fields() {
+        return List.of(
+                KIND,
+                MATERIAL,
+                TOOL,
+                DIAMETER,
+                DEPTH,
+                WIDTH,
+                TEETH,
+                LENGTH,
+                THREAD_PITCH,
+                SPEEDS,
+                FEEDS,
+                POWER,
+                FINISH,
+                NOSE);
+    }
+
+    @Override
+    public List<Result> results() {
+        return List.of(
+                Result.always("speed", "Surface speed that suits"),
+                Result.always("rpm", "Revolutions for it"),
+                Result.always("chosen", "Chosen from the machine's steps").shownFine(),
+                Result.always("feed", "Feed for one turn").shownFine(),
+                Result.always("feedRate", "Feed in a minute"),
+                Result.always("passes", "Passes"),
+                Result.always("depths", "Depth of each pass").shownFine(),
+                Result.sometimes("force", "Force on the tool"),
+                Result.sometimes("torque", "Torque at the spindle"),
+                Result.sometimes("power", "Power at the edge"),
+                Result.sometimes("motor", "Power the motor gives for it"),
+                Result.sometimes("time", "Cutting time"),
+                Result.sometimes("roughness", "Finish left in theory, Ra").shownFine(),
+                Result.always("limit", "What limits it"));
+    }
+
+    @Override
+    public List<Example> examples() {
+        return List.of(
+                new Example(
+                        "roughing a shaft on an old lathe",
+                        Map.of(
+                                "kind",
+                                "turn",
+                                "material",
+                                "EN8",
+                                "diameter",
+                                "50 mm",
+                                "depth",
+                                "5 mm",
+                                "length",
+                                "170 mm",
+                                "speeds",
+                                "32, 50, 80, 125, 200, 320, 500",
+                                "feeds",
+                                "0.05, 0.1, 0.15, 0.2, 0.3",
+                                "power",
+                                "2 hp")),
+                new Example(
+                        "finishing to Ra 1.6",
+                        Map.of(
+                                "kind",
+                                "turn",
+                                "material",
+                                "316",
+                                "tool",
+                                "carbide",
+                                "diameter",
+                                "30 mm",
+                                "depth",
+                                "0.5 mm",
+                                "finish",
+                                "1.6",
+                                "nose",
+                                "0.4 mm")),
+                new Example(
+                        "drilling",
+                        Map.of("kind", "drill", "material", "mild steel", "diameter", "20 mm", "depth", "40 mm")),
+                new Example(
+                        "milling a flat",
+                        Map.of(
+                                "kind",
+                                "mill",
+                                "material",
+                                "LG2",
+                                "diameter",
+                                "20 mm",
+                                "teeth",
+                                "4",
+                                "width",
+                                "10 mm",
+                                "depth",
+                                "3 mm",
+                                "length",
+                                "60 mm")),
+                new Example(
+                        "cutting a thread",
+                        Map.of(
+                                "kind",
+                                "thread",
+                                "material",
+                                "EN3",
+                                "diameter",
+                                "20 mm",
+                                "pitch",
+                                "2.5 mm",
+                                "length",
+                                "40 mm")),
+                new Example("parting off", Map.of("kind", "part", "material", "CZ121", "diameter", "1 1/4 in")));
+    }
+
+    @Override
+    public Answer work(Asked asked, Working working) {
+        CutSettings settings = plan(cut(asked), working);
+        if (settings.load().isEmpty()) {
+            working.caution("No cutting force is published for this material, so none is given: begin gently.");
+        }
+        working.caution("These are starting values for a sound set-up: long, slender or loosely held work takes less."
+                + " Guards on, chips away from hands, key out of the chuck.");
+        return CutFigures.of(settings);
+    }
+
+    private static CutSettings plan(Cut cut, Working working) {
+        try {
+            return CutPlan.of(cut, working);
+        } catch (CannotCut cannot) {
+            throw new Refusal(cannot.fact(), cannot.say());
+        }
+    }
+
+    private static Cut cut(Asked asked) {
+        var machine = new Cut.Machine(
+                asked.find(SPEEDS).orElse(List.of()), asked.find(FEEDS).orElse(List.of()), asked.find(POWER));
+        return new Cut(
+                asked.get(KIND),
+                asked.get(MATERIAL),
+                asked.get(TOOL),
+                asked.get(DIAMETER),
+                asked.find(DEPTH),
+                asked.find(WIDTH),
+                asked.find(TEETH),
+                asked.find(LENGTH),
+                asked.find(THREAD_PITCH),
+                asked.find(FINISH),
+                asked.find(NOSE),
+                machine);
+    }
+}
