@@ -18,10 +18,10 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param teeth of the wheel that meshes with the leadscrew
  * @param marks evenly spaced on the dial
  */
-record ChasingDial(Pitch leadscrew, int teeth, int marks) {
+public record ChasingDial(Pitch leadscrew, int teeth, int marks) {
 
     /** When the nut may be closed for a lead. */
-    sealed interface Closing {
+    public sealed interface Closing {
         /** Wherever it will close. */
         record Anywhere() implements Closing {}
 
@@ -37,12 +37,13 @@ record ChasingDial(Pitch leadscrew, int teeth, int marks) {
     }
 
     /** How many threads of the leadscrew lie between places where the tool meets the groove again. */
-    BigInteger threadsBetween(Pitch lead) {
+    public BigInteger threadsBetween(Pitch lead) {
         // lcm(l, P) / P with l / P = a / b in lowest terms is a.
         return lead.mm().divide(leadscrew.mm()).getNumerator();
     }
 
-    Closing closing(Pitch lead) {
+    /** When the nut may be closed for a lead. */
+    public Closing closing(Pitch lead) {
         BigInteger between = threadsBetween(lead);
         if (between.equals(BigInteger.ONE)) {
             return new Closing.Anywhere();

@@ -16,6 +16,7 @@ import chargehand.trade.sum.Field;
 import chargehand.trade.sum.Figure;
 import chargehand.trade.sum.Kind;
 import chargehand.trade.sum.Kinds;
+import chargehand.trade.sum.Refusal;
 import chargehand.trade.sum.Result;
 import chargehand.trade.sum.Source;
 import chargehand.trade.sum.Sum;
@@ -29,13 +30,20 @@ import java.util.Map;
 public final class ShaftSum implements Sum {
     private static final double LEAST_TORQUE = 1e-9;
     private static final double MOST_FORCE = 1e8;
+    private static final Length LEAST_SIZE = Length.mm(1);
+    private static final Length MOST_SIZE = Length.mm(5_000);
+
+    /** A hundred times what the strongest steel bears: past this one of the figures is a slip of the pen. */
+    private static final double OUT_OF_PROPORTION_MPA = 1e5;
 
     private static final Kind<Torque> MOMENT = Kinds.where(
             Kinds.TORQUE,
             torque -> torque.newtonMetres() >= LEAST_TORQUE && torque.newtonMetres() <= MOST_FORCE,
             "must be more than nothing, and less than any shaft in a shop carries");
-    private static final Kind<Length> SIZE_KIND =
-            Kinds.where(Kinds.SIZE, size -> !size.isMoreThan(Length.mm(5_000)), "is larger than any shaft in a shop");
+    private static final Kind<Length> SIZE_KIND = Kinds.where(
+            Kinds.SIZE,
+            size -> !size.isLessThan(LEAST_SIZE) && !size.isMoreThan(MOST_SIZE),
+            "is not the size of a shaft, from 1 mm to 5 m");
 
     static final Field<Material> MATERIAL =
             Field.optional("material", "Material", MaterialKind.MATERIAL, "EN8; or give the allowable stress");
@@ -159,6 +167,7 @@ public final class ShaftSum implements Sum {
         Section section = question.section();
         ShaftLoad load = question.load();
         Pressure allowable = question.allowable();
+        refuseOutOfProportion(section, load);
         question.refuseBendingAlone(section, load, allowable);
         ShaftStress stress = ShaftStress.of(section, load, allowable, question.stiffness(), working);
         double factor = allowable.megapascals() / stress.shear().megapascals();
@@ -177,6 +186,13 @@ public final class ShaftSum implements Sum {
                 .with("factor", Figure.of(factor))
                 .with("torqueCapacity", Figure.of(stress.capacity()))
                 .with("twistPerLength", Figure.of(stress.twistPerMetre()));
+    }
+
+    private static void refuseOutOfProportion(Section section, ShaftLoad load) {
+        double most = Math.max(load.torque().newtonMetres(), load.bending().newtonMetres());
+        if (most * 1000 / section.torsionModulusMm3() > OUT_OF_PROPORTION_MPA) {
+            throw Refusal.of(SIZE, "this load is out of all proportion to so small a shaft: check both.");
+        }
     }
 
     private static void warn(double factor, Working working) {

@@ -5,10 +5,10 @@ import static org.assertj.core.api.Assertions.fail;
 
 import chargehand.measure.LengthUnit;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.TreeMap;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -71,21 +71,20 @@ class MutatedAsksTest {
             "x".repeat(500),
             "1,".repeat(400));
 
-    private final Random random = new Random(SEED);
-
+    /** Each sum has its own run of asks, so that a new sum does not change what the others are asked. */
     @Test
     @Timeout(value = WATCHDOG_SECONDS, unit = TimeUnit.SECONDS, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
     void tenThousandMutatedAsks_eachAnsweredOrRefusedPlainly() {
-        List<Sum> sums = SUMS.list();
-        for (int i = 0; i < ASKS; i++) {
-            Sum sum = sums.get(i % sums.size());
-            Map<String, String> ask = mutated(sum);
-            answeredOrRefused(sum, ask);
+        int asks = ASKS / SUMS.list().size() + 1;
+        for (Sum sum : SUMS.list()) {
+            var mutation = new Mutation(sum, new Random(SEED + sum.name().hashCode()));
+            for (int i = 0; i < asks; i++) {
+                answeredOrRefused(sum, mutation.next(), i % 2 == 0 ? LengthUnit.INCH : LengthUnit.MILLIMETRE);
+            }
         }
     }
 
-    private void answeredOrRefused(Sum sum, Map<String, String> ask) {
-        LengthUnit unit = random.nextBoolean() ? LengthUnit.INCH : LengthUnit.MILLIMETRE;
+    private static void answeredOrRefused(Sum sum, Map<String, String> ask, LengthUnit unit) {
         try {
             switch (Asking.strictly(sum, ask, unit)) {
                 case Outcome.Answered answered ->
@@ -111,52 +110,55 @@ class MutatedAsksTest {
         }
     }
 
-    private Map<String, String> mutated(Sum sum) {
-        List<Example> examples = sum.examples();
-        var ask = new LinkedHashMap<>(
-                examples.get(random.nextInt(examples.size())).ask());
-        int changes = 1 + random.nextInt(3);
-        for (int i = 0; i < changes; i++) {
-            change(sum, ask);
+    /** A sum's examples with one to three things done to them. */
+    private record Mutation(Sum sum, Random random) {
+        Map<String, String> next() {
+            List<Example> examples = sum.examples();
+            // Sorted, so that the same seed gives the same asks in every run.
+            var ask =
+                    new TreeMap<>(examples.get(random.nextInt(examples.size())).ask());
+            int changes = 1 + random.nextInt(3);
+            for (int i = 0; i < changes; i++) {
+                change(ask);
+            }
+            return ask;
         }
-        return ask;
-    }
 
-    private void change(Sum sum, Map<String, String> ask) {
-        List<Field<?>> fields = sum.fields();
-        String field = fields.get(random.nextInt(fields.size())).name();
-        switch (random.nextInt(6)) {
-            case 0 -> ask.remove(field);
-            case 1 -> ask.put(field, NONSENSE.get(random.nextInt(NONSENSE.size())));
-            case 2 -> ask.put(field, figuresChanged(ask.getOrDefault(field, "1")));
-            case 3 -> ask.put(field, charactersChanged(ask.getOrDefault(field, "M12")));
-            case 4 ->
-                ask.put(field, new ArrayList<>(ask.values()).get(random.nextInt(ask.size() == 0 ? 1 : ask.size())));
-            default -> ask.put("unit", random.nextBoolean() ? "in" : "furlong");
-        }
-        if (ask.isEmpty()) {
-            ask.put(field, "1");
-        }
-    }
-
-    private String figuresChanged(String text) {
-        return text.chars()
-                .mapToObj(c -> Character.isDigit(c) && random.nextBoolean()
-                        ? Integer.toString(random.nextInt(10))
-                        : Character.toString(c))
-                .reduce("", String::concat);
-    }
-
-    private String charactersChanged(String text) {
-        var changed = new StringBuilder(text);
-        for (int i = 0; i < 2; i++) {
-            int at = random.nextInt(changed.length() + 1);
-            switch (random.nextInt(3)) {
-                case 0 -> changed.insert(at, (char) (32 + random.nextInt(95)));
-                case 1 -> changed.insert(at, changed.substring(0, at));
-                default -> changed.setLength(Math.max(0, changed.length() - 1));
+        private void change(Map<String, String> ask) {
+            List<Field<?>> fields = sum.fields();
+            String field = fields.get(random.nextInt(fields.size())).name();
+            switch (random.nextInt(6)) {
+                case 0 -> ask.remove(field);
+                case 1 -> ask.put(field, NONSENSE.get(random.nextInt(NONSENSE.size())));
+                case 2 -> ask.put(field, figuresChanged(ask.getOrDefault(field, "1")));
+                case 3 -> ask.put(field, charactersChanged(ask.getOrDefault(field, "M12")));
+                case 4 -> ask.put(field, new ArrayList<>(ask.values()).get(random.nextInt(ask.size())));
+                default -> ask.put("unit", random.nextBoolean() ? "in" : "furlong");
+            }
+            if (ask.isEmpty()) {
+                ask.put(field, "1");
             }
         }
-        return changed.toString();
+
+        private String figuresChanged(String text) {
+            return text.chars()
+                    .mapToObj(c -> Character.isDigit(c) && random.nextBoolean()
+                            ? Integer.toString(random.nextInt(10))
+                            : Character.toString(c))
+                    .reduce("", String::concat);
+        }
+
+        private String charactersChanged(String text) {
+            var changed = new StringBuilder(text);
+            for (int i = 0; i < 2; i++) {
+                int at = random.nextInt(changed.length() + 1);
+                switch (random.nextInt(3)) {
+                    case 0 -> changed.insert(at, (char) (32 + random.nextInt(95)));
+                    case 1 -> changed.insert(at, changed.substring(0, at));
+                    default -> changed.setLength(Math.max(0, changed.length() - 1));
+                }
+            }
+            return changed.toString();
+        }
     }
 }
