@@ -1,5 +1,7 @@
 package chargehand.method;
 
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+
 import chargehand.house.HouseRules;
 import chargehand.house.KernelRules;
 import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
@@ -27,4 +29,20 @@ final class MethodArchitectureTest {
             "java.util.concurrent",
             "org.snakeyaml.engine..",
             "org.apache.commons.numbers..");
+
+    @ArchTest
+    static final ArchRule REPLAY_KNOWS_NOTHING_OF_THE_SEARCH = noClasses()
+            .that()
+            .resideInAPackage("chargehand.method.replay..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage(
+                    "chargehand.method.search..",
+                    "chargehand.method.setting..",
+                    "chargehand.method.holding..",
+                    "chargehand.method.work..",
+                    "chargehand.method.task..",
+                    "chargehand.method.stock..",
+                    "chargehand.method.rack..")
+            .because("a proof by the same reasoning proves nothing");
 }

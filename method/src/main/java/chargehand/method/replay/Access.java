@@ -1,0 +1,92 @@
+package chargehand.method.replay;
+
+import chargehand.measure.Length;
+import chargehand.method.plan.Holding;
+import chargehand.part.End;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Where tools may come while turned work is held in one way.
+ *
+ * @param clear the stretch of the axis on which the outside can be cut
+ * @param blocked what stands beside that stretch or on it, each in the way of a tool
+ * @param facing the ends that can be faced
+ * @param axial the ends into which a tool can go along the axis
+ */
+record Access(Span clear, List<Obstacle> blocked, Set<End> facing, Set<End> axial) {
+    /** Half of what the bearing pads of a fixed steady take up along the work (common practice). */
+    static final Length STEADY_HALF_WIDTH = Length.mm(8);
+
+    /** Farther along the axis than any work reaches. */
+    private static final Length FAR = Length.mm(100_000);
+
+    Access {
+        blocked = List.copyOf(blocked);
+        facing = Set.copyOf(facing);
+        axial = Set.copyOf(axial);
+    }
+
+    /** Something a tool must not run into. */
+    record Obstacle(String name, Span span) {}
+
+    static Access of(Holding holding) {
+        return switch (holding) {
+            case Holding.InChuck chuck -> chucked(chuck.grip(), chuck.headstock(), chuck.support());
+            case Holding.InCollet collet -> chucked(collet.grip(), collet.headstock(), collet.support());
+            case Holding.InDividingHead head -> chucked(head.grip(), head.headstock(), head.support());
+            case Holding.BetweenCentres centres -> betweenCentres(centres);
+            case Holding.OnMandrel mandrel -> new Access(open(), List.of(), EnumSet.allOf(End.class), Set.of());
+            case Holding.LaidAcross laid -> new Access(open(), List.of(), Set.of(), Set.of());
+            case Holding.InVice vice -> new Access(open(), List.of(), Set.of(), Set.of());
+            case Holding.Clamped clamped -> new Access(open(), List.of(), Set.of(), Set.of());
+        };
+    }
+
+    private static Span open() {
+        return new Span(FAR.negated(), FAR);
+    }
+
+    /** Beyond a position towards an end. */
+    private static Span beyond(Length at, End end) {
+        return end == End.A ? new Span(FAR.negated(), at) : new Span(at, FAR);
+    }
+
+    private static Access chucked(Holding.Grip grip, End headstock, Holding.Support support) {
+        End free = headstock.other();
+        Length front = free == End.A ? grip.from() : grip.to();
+        var jaws = new Obstacle("jaws", beyond(front, headstock));
+        return switch (support) {
+            case Holding.Support.None none ->
+                new Access(beyond(front, free), List.of(jaws), Set.of(free), Set.of(free));
+            case Holding.Support.Centre centre -> new Access(beyond(front, free), List.of(jaws), Set.of(), Set.of());
+            case Holding.Support.TravellingSteady steady ->
+                new Access(beyond(front, free), List.of(jaws), Set.of(), Set.of());
+            case Holding.Support.FixedSteady steady ->
+                new Access(beyond(front, free), List.of(jaws, pads(steady)), Set.of(free), Set.of(free));
+        };
+    }
+
+    private static Obstacle pads(Holding.Support.FixedSteady steady) {
+        return new Obstacle(
+                "steady",
+                new Span(steady.at().minus(STEADY_HALF_WIDTH), steady.at().plus(STEADY_HALF_WIDTH)));
+    }
+
+    private static Access betweenCentres(Holding.BetweenCentres centres) {
+        Holding.Grip dog = centres.dog();
+        Length front = centres.driven() == End.A ? dog.to() : dog.from();
+        return new Access(
+                beyond(front, centres.driven().other()),
+                List.of(new Obstacle("dog", beyond(front, centres.driven()))),
+                Set.of(),
+                Set.of());
+    }
+
+    /** What a cut over this stretch would run into. */
+    Optional<Obstacle> inTheWayOf(Span cut) {
+        return blocked.stream().filter(each -> each.span().meets(cut)).findFirst();
+    }
+}

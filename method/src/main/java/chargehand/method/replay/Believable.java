@@ -1,0 +1,71 @@
+package chargehand.method.replay;
+
+import chargehand.measure.Length;
+import chargehand.method.plan.Holding;
+
+/**
+ * The bounds beyond which a turner would not believe a method. They are common practice, and wider than what a good
+ * method uses: the replay refuses what cannot be done, not what could be done better.
+ */
+final class Believable {
+    /** The shortest grip on anything. */
+    static final Length LEAST_GRIP = Length.mm(4);
+
+    /** The shortest grip as a share of the diameter gripped. */
+    static final double GRIP_OF_DIAMETER = 0.2;
+
+    /** The shortest grip as a share of what stands out of the jaws unsupported. */
+    static final double GRIP_OF_OVERHANG = 0.2;
+
+    /** How much of a grip must be at its diameter; the rest may be a chamfer that lies under the jaws. */
+    static final double LEAST_BEARING = 0.6;
+
+    /** How far a size as written may lie off the work where it is gripped. */
+    static final Length GRIPPED_NEAR = Length.mm(0.02);
+
+    /** The thinnest wall that stands while it is cut, unless the finished part is thinner. */
+    static final Length LEAST_WALL = Length.mm(1);
+
+    /** The deepest single cut on a side with a turning tool or a boring bar. */
+    static final Length DEEPEST_CUT = Length.mm(4);
+
+    /** The deepest single cut of a milling cutter. */
+    static final Length DEEPEST_MILLED = Length.mm(6);
+
+    /** How far a thread's lead may have run out over its length. */
+    static final Length MOST_LEAD_ERROR = Length.mm(0.05);
+
+    /** How near the diameter of a named drill must be to the hole it is to make. */
+    static final Length DRILL_NEAR = Length.mm(0.3);
+
+    /** The most that a reamer takes off the diameter. */
+    static final Length MOST_REAMED = Length.mm(0.9);
+
+    /** How far beyond a blind full thread the hole must go, in pitches: the lead of a bottoming tap. */
+    static final double LEAST_TAP_ROOM = 1;
+
+    /** How near the top slide can be set to an angle (degrees). */
+    static final double ANGLE_NEAR = 0.05;
+
+    private static final double MOST_UNSUPPORTED = 6;
+    private static final double MOST_CENTRED = 14;
+    private static final double MOST_STEADIED = 28;
+
+    private Believable() {}
+
+    /** The shortest grip on a diameter. */
+    static Length leastGrip(Length diameter, Length overhang, boolean supported) {
+        Length byDiameter = Length.most(LEAST_GRIP, diameter.times(GRIP_OF_DIAMETER));
+        return supported ? byDiameter : Length.most(byDiameter, overhang.times(GRIP_OF_OVERHANG));
+    }
+
+    /** The most slender that work may be between the jaws and the cut: length over diameter, added up along it. */
+    static double mostSlender(Holding.Support support) {
+        return switch (support) {
+            case Holding.Support.None none -> MOST_UNSUPPORTED;
+            case Holding.Support.Centre centre -> MOST_CENTRED;
+            case Holding.Support.FixedSteady steady -> MOST_CENTRED;
+            case Holding.Support.TravellingSteady steady -> MOST_STEADIED;
+        };
+    }
+}

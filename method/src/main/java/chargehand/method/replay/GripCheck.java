@@ -1,0 +1,162 @@
+package chargehand.method.replay;
+
+import chargehand.measure.Length;
+import chargehand.measure.Limits;
+import chargehand.method.kit.Chuck;
+import chargehand.method.kit.ColletSet;
+import chargehand.method.kit.Vice;
+import chargehand.method.plan.Holding;
+import chargehand.part.End;
+import java.util.List;
+import java.util.Optional;
+
+/** Whether turned work can be gripped where and as a holding says. */
+final class GripCheck {
+    private final TurnedWork work;
+    private final Holding.Grip grip;
+    private final End headstock;
+    private final FaultList faults;
+    private final Span span;
+
+    GripCheck(TurnedWork work, Holding.Grip grip, End headstock, FaultList faults) {
+        this.work = work;
+        this.grip = grip;
+        this.headstock = headstock;
+        this.faults = faults;
+        this.span = new Span(grip.from(), grip.to());
+    }
+
+    /** How many flats the jaws close on; 0 for round. */
+    private int sides() {
+        return work.features().flats().stream()
+                .filter(flats -> flats.across().isWithin(Believable.GRIPPED_NEAR, grip.diameter()))
+                .filter(flats ->
+                        StandingFlats.on(work.outer(), flats.across(), span).contains(span)
+                                && flats.over().holds(span, Deviation.ALLOWED))
+                .map(Features.FlatsCut::sides)
+                .findFirst()
+                .orElse(0);
+    }
+
+    /** In a chuck's jaws. */
+    void jaws(Chuck chuck) {
+        int sides = sides();
+        faults.unless(
+                chuck.grips(grip.diameter()) && (sides == 0 || chuck.sitsEvenlyOn(sides)),
+                Fault.Code.NO_HOLDER,
+                () -> "the " + chuck.name() + " does not close evenly on " + faults.size(grip.diameter())
+                        + (sides == 0 ? "" : " over " + sides + " flats"));
+    }
+
+    /** In one of a set of collets. */
+    void collet(ColletSet collets) {
+        faults.unless(
+                sides() == 0 && collets.colletFor(grip.diameter()).isPresent(),
+                Fault.Code.NO_HOLDER,
+                () -> "none of the " + collets.name() + " closes on " + faults.size(grip.diameter()));
+    }
+
+    /**
+     * What goes for every grip from the headstock's side.
+     *
+     * @param jawLength the most that jaws bear on
+     * @param spindleBore what passes through behind them
+     * @param supported whether the outer end is held as well
+     */
+    void rest(Length jawLength, Length spindleBore, boolean supported) {
+        onMetal();
+        Length front = span.border(headstock.other());
+        Length overhang = headstock.other().distance(front, work.face(headstock.other()));
+        Length least = Believable.leastGrip(grip.diameter(), overhang, supported);
+        faults.unless(
+                !grip.length().isLessThan(least.minus(Deviation.ALLOWED)),
+                Fault.Code.GRIP_TOO_SHORT,
+                () -> "a grip of " + faults.size(grip.length()) + " does not hold work of "
+                        + faults.size(grip.diameter()) + " that stands out " + faults.size(overhang));
+        faults.unless(
+                !grip.length().isMoreThan(jawLength.plus(Deviation.ALLOWED)),
+                Fault.Code.GRIP_TOO_LONG,
+                () -> "the jaws bear on no more than " + faults.size(jawLength));
+        behind(front, jawLength, spindleBore);
+    }
+
+    /** The jaws reach back over what lies behind the grip; what lies further back goes into the spindle. */
+    private void behind(Length front, Length jawLength, Length spindleBore) {
+        Length back = headstock.from(front, jawLength);
+        Length face = work.face(headstock);
+        boolean jawsClose = Span.between(span.border(headstock), back)
+                .filter(between ->
+                        headstock.distance(span.border(headstock), back).isPositive())
+                .map(between -> !work.largest(between).isMoreThan(overCorners().plus(Believable.GRIPPED_NEAR)))
+                .orElse(true);
+        boolean passes = work.onBar()
+                ? !work.largest(new Span(span.from(), span.to())).isMoreThan(spindleBore)
+                : Span.between(back, face)
+                        .filter(between -> headstock.distance(back, face).isPositive())
+                        .map(between -> !work.largest(between).isMoreThan(spindleBore))
+                        .orElse(true);
+        faults.unless(
+                jawsClose && passes,
+                Fault.Code.BLOCKED_BEHIND,
+                () -> "what lies behind the jaws neither fits between them nor through the spindle");
+    }
+
+    private Length overCorners() {
+        return Length.most(grip.diameter(), work.largest(span));
+    }
+
+    /** Along a vice or in vees. */
+    void laid(List<Vice> vices, Optional<Limits> vees, String holder) {
+        boolean inVice = vices.stream()
+                .anyMatch(vice -> vice.name().equals(holder) && !grip.diameter().isMoreThan(vice.opening()));
+        boolean inVees = vees.filter(range -> range.contain(grip.diameter())).isPresent()
+                && vices.stream().noneMatch(vice -> vice.name().equals(holder));
+        faults.unless(
+                inVice || inVees,
+                Fault.Code.NO_HOLDER,
+                () -> "there is no " + holder + " here that takes " + faults.size(grip.diameter()));
+        onMetal();
+        faults.unless(
+                !grip.length().isLessThan(Believable.LEAST_GRIP),
+                Fault.Code.GRIP_TOO_SHORT,
+                () -> faults.size(grip.length()) + " is too little to lie on");
+    }
+
+    /** A dog, tightened on the end that is driven. */
+    void dog(Optional<Length> largestDog) {
+        onMetal();
+        faults.unless(
+                largestDog.filter(most -> !grip.diameter().isMoreThan(most)).isPresent(),
+                Fault.Code.NO_HOLDER,
+                () -> "no driving dog here takes " + faults.size(grip.diameter()));
+        faults.unless(
+                !grip.length().isLessThan(Believable.LEAST_GRIP),
+                Fault.Code.GRIP_TOO_SHORT,
+                () -> "a dog does not hold on " + faults.size(grip.length()));
+    }
+
+    private void onMetal() {
+        boolean bears = work.span().holds(span, Deviation.ALLOWED)
+                && (sides() > 0 || bearing().over(grip.length()) >= Believable.LEAST_BEARING);
+        faults.unless(
+                bears,
+                Fault.Code.GRIP_ON_AIR,
+                () -> "there is no metal of " + faults.size(grip.diameter()) + " all along from "
+                        + faults.size(grip.from()) + " to " + faults.size(grip.to()));
+        faults.unless(
+                work.features().threads().stream()
+                        .noneMatch(thread -> !thread.inside() && thread.over().meets(span)),
+                Fault.Code.GRIP_SPOILS,
+                () -> "a finished thread may not be gripped");
+    }
+
+    /** How much of the grip is at its diameter: a chamfered end may lie under the jaws, but nothing that stands prouder. */
+    private Length bearing() {
+        boolean proud = work.largest(span).isMoreThan(grip.diameter().plus(Believable.GRIPPED_NEAR));
+        return proud
+                ? Length.ZERO
+                : Carving.within(work.outer(), span)
+                        .map(outside -> Level.of(outside, grip.diameter().half(), Believable.GRIPPED_NEAR))
+                        .orElse(Length.ZERO);
+    }
+}

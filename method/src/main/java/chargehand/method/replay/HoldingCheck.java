@@ -1,0 +1,147 @@
+package chargehand.method.replay;
+
+import chargehand.measure.Length;
+import chargehand.method.kit.Bench;
+import chargehand.method.kit.Chuck;
+import chargehand.method.kit.ColletSet;
+import chargehand.method.kit.DividingHead;
+import chargehand.method.kit.Kit;
+import chargehand.method.kit.Lathe;
+import chargehand.method.kit.Machine;
+import chargehand.method.kit.Mill;
+import chargehand.method.kit.RadialDrill;
+import chargehand.method.kit.Saw;
+import chargehand.method.plan.Holding;
+import chargehand.part.End;
+import java.util.Optional;
+
+/** Whether turned work, as it is put in, can be held as a set-up says, on the machine it names. */
+final class HoldingCheck {
+    private final Kit kit;
+    private final TurnedWork work;
+    private final FaultList faults;
+
+    HoldingCheck(Kit kit, TurnedWork work, FaultList faults) {
+        this.kit = kit;
+        this.work = work;
+        this.faults = faults;
+    }
+
+    void check(Machine machine, Holding holding) {
+        switch (machine) {
+            case Lathe lathe -> onLathe(lathe, holding);
+            case Mill mill -> onMill(mill, holding);
+            case RadialDrill drill -> onDrill(drill, holding);
+            case Saw saw ->
+                faults.unless(
+                        holding instanceof Holding.Clamped,
+                        Fault.Code.NO_HOLDER,
+                        () -> "a saw holds work in its own vice");
+            case Bench bench -> {}
+        }
+    }
+
+    private void onLathe(Lathe lathe, Holding holding) {
+        switch (holding) {
+            case Holding.InChuck chuck -> chucked(lathe, chuck);
+            case Holding.InCollet collet -> colleted(lathe, collet);
+            case Holding.BetweenCentres centres -> new CentresCheck(work, lathe, faults).between(centres);
+            case Holding.OnMandrel mandrel ->
+                new CentresCheck(work, lathe, faults).on(mandrel, kit.tooling().mandrels());
+            case Holding.InDividingHead head -> noHolder(lathe, head.head());
+            case Holding.LaidAcross laid -> noHolder(lathe, laid.vice());
+            case Holding.InVice vice -> noHolder(lathe, vice.vice());
+            case Holding.Clamped clamped -> noHolder(lathe, clamped.with());
+        }
+    }
+
+    private void noHolder(Machine machine, String holder) {
+        faults.add(Fault.Code.NO_HOLDER, "the " + machine.name() + " has no " + holder + " to hold turned work in");
+    }
+
+    private void chucked(Lathe lathe, Holding.InChuck held) {
+        Optional<Chuck> chuck = lathe.holders().chucks().stream()
+                .filter(each -> each.name().equals(held.chuck()) && each.jaws() == held.jaws())
+                .findFirst();
+        if (chuck.isEmpty()) {
+            noHolder(lathe, held.jaws() + "-jaw chuck called " + held.chuck());
+            return;
+        }
+        trueness(held.runOut(), chuck.get().runOut(), held.chuck());
+        var grip = new GripCheck(work, held.grip(), held.headstock(), faults);
+        grip.jaws(chuck.get());
+        grip.rest(chuck.get().jawLength(), lathe.room().spindleBore(), isSupported(held.support()));
+        supported(lathe, held.grip(), held.headstock(), held.support());
+    }
+
+    private void colleted(Lathe lathe, Holding.InCollet held) {
+        Optional<ColletSet> collets = lathe.holders().collets().stream()
+                .filter(each -> each.name().equals(held.collet()))
+                .findFirst();
+        if (collets.isEmpty()) {
+            noHolder(lathe, held.collet());
+            return;
+        }
+        trueness(held.runOut(), collets.get().runOut(), held.collet());
+        var grip = new GripCheck(work, held.grip(), held.headstock(), faults);
+        grip.collet(collets.get());
+        grip.rest(collets.get().gripLength(), lathe.room().spindleBore(), isSupported(held.support()));
+        supported(lathe, held.grip(), held.headstock(), held.support());
+    }
+
+    private void trueness(Length claimed, Length measured, String holder) {
+        faults.unless(
+                !claimed.isLessThan(measured),
+                Fault.Code.NOT_TRUE,
+                () -> "the " + holder + " runs out by " + faults.size(measured) + " as measured, more than is said");
+    }
+
+    private static boolean isSupported(Holding.Support support) {
+        return !(support instanceof Holding.Support.None);
+    }
+
+    private void supported(Lathe lathe, Holding.Grip grip, End headstock, Holding.Support support) {
+        new SupportCheck(work, headstock.other(), faults).onLathe(lathe, grip, support);
+    }
+
+    private void onMill(Mill mill, Holding holding) {
+        switch (holding) {
+            case Holding.InDividingHead held -> inHead(mill, held);
+            case Holding.LaidAcross laid ->
+                new GripCheck(work, laid.grip(), End.A, faults).laid(mill.vices(), Optional.empty(), laid.vice());
+            case Holding.InChuck chuck -> noHolder(mill, chuck.chuck());
+            case Holding.InCollet collet -> noHolder(mill, collet.collet());
+            case Holding.BetweenCentres centres -> noHolder(mill, "pair of centres");
+            case Holding.OnMandrel mandrel -> noHolder(mill, mandrel.mandrel());
+            case Holding.InVice vice -> noHolder(mill, vice.vice());
+            case Holding.Clamped clamped -> noHolder(mill, clamped.with());
+        }
+    }
+
+    private void inHead(Mill mill, Holding.InDividingHead held) {
+        Optional<DividingHead> head =
+                mill.dividingHead().filter(each -> each.name().equals(held.head()));
+        if (head.isEmpty()) {
+            noHolder(mill, held.head());
+            return;
+        }
+        var grip = new GripCheck(work, held.grip(), held.headstock(), faults);
+        grip.jaws(head.get().chuck());
+        grip.rest(head.get().chuck().jawLength(), head.get().spindleBore(), isSupported(held.support()));
+        if (held.support() instanceof Holding.Support.Centre) {
+            faults.unless(
+                    head.get().tailCentre(),
+                    Fault.Code.NO_CENTRE_HOLE,
+                    () -> "the " + held.head() + " has no tail centre");
+            new SupportCheck(work, held.headstock().other(), faults).centred();
+        }
+    }
+
+    private void onDrill(RadialDrill drill, Holding holding) {
+        if (holding instanceof Holding.LaidAcross laid) {
+            new GripCheck(work, laid.grip(), End.A, faults).laid(drill.vices(), drill.vees(), laid.vice());
+        } else {
+            noHolder(drill, "place for such a holding");
+        }
+    }
+}
