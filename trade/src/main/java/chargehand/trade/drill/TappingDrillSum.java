@@ -4,7 +4,7 @@ import chargehand.measure.LengthText;
 import chargehand.measure.LengthUnit;
 import chargehand.measure.Ratio;
 import chargehand.trade.material.Material;
-import chargehand.trade.material.Materials;
+import chargehand.trade.material.MaterialKind;
 import chargehand.trade.sum.Answer;
 import chargehand.trade.sum.Asked;
 import chargehand.trade.sum.Example;
@@ -42,10 +42,7 @@ public final class TappingDrillSum implements Sum {
                     "is not between 40 % and 100 % of the thread"),
             "75 %; left out, what tables take or what the material wants");
     private static final Field<Material> MATERIAL = Field.optional(
-            "material",
-            "Material",
-            Kinds.by("material", Materials::get, Material::name),
-            "EN8, brass, stainless 316; left out, what tables take");
+            "material", "Material", MaterialKind.MATERIAL, "EN8, brass, stainless 316; left out, what tables take");
     private static final Field<List<Drill>> DRILLS = Field.optional(
             "drills",
             "Drills owned",

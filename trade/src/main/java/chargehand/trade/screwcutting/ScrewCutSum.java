@@ -3,7 +3,7 @@ package chargehand.trade.screwcutting;
 import chargehand.measure.Length;
 import chargehand.measure.Pitch;
 import chargehand.trade.material.Material;
-import chargehand.trade.material.Materials;
+import chargehand.trade.material.MaterialKind;
 import chargehand.trade.sum.Answer;
 import chargehand.trade.sum.Asked;
 import chargehand.trade.sum.Example;
@@ -41,8 +41,8 @@ public final class ScrewCutSum implements Sum {
             "Wheels owned",
             Kinds.listOf(Kinds.count(WheelSet.FEWEST_TEETH, WheelSet.MOST_TEETH), WheelSet.MOST_WHEELS),
             "20,25,30,35,38,40,40,45,50,55,60,65; left out, no train is looked for");
-    private static final Field<Material> MATERIAL = Field.optional(
-            "material", "Material", Kinds.by("material", Materials::get, Material::name), "EN3B", "EN8, brass, 316");
+    private static final Field<Material> MATERIAL =
+            Field.optional("material", "Material", MaterialKind.MATERIAL, "EN3B", "EN8, brass, 316");
     private static final Field<Infeed> INFEED = Field.optional(
             "infeed", "Infeed", Infeed.INFEED, "straight, or the slide's angle such as 29.5; left out, what is usual");
 

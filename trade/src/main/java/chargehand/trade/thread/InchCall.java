@@ -39,7 +39,7 @@ record InchCall(String written, List<ThreadSize> sizes, Optional<Pitch> pitch, I
 
     private List<ScrewThread> listed() {
         return word.lookIn().stream()
-                .flatMap(series -> sizes.stream().flatMap(size -> Threads.find(series, size.diameter()).stream()))
+                .flatMap(series -> sizes.stream().flatMap(size -> Threads.list(series, size.diameter()).stream()))
                 .toList();
     }
 

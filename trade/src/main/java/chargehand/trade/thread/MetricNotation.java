@@ -47,7 +47,7 @@ final class MetricNotation {
     }
 
     private static ScrewThread coarse(Length major) {
-        List<ScrewThread> listed = Threads.find(ThreadSeries.METRIC_COARSE, major);
+        List<ScrewThread> listed = Threads.list(ThreadSeries.METRIC_COARSE, major);
         if (listed.isEmpty()) {
             String size = size(major);
             throw new Unreadable(
@@ -57,7 +57,7 @@ final class MetricNotation {
     }
 
     private static ScrewThread withPitch(Length major, Pitch pitch) {
-        boolean coarse = Threads.find(ThreadSeries.METRIC_COARSE, major).stream()
+        boolean coarse = Threads.list(ThreadSeries.METRIC_COARSE, major).stream()
                 .anyMatch(listed -> listed.pitch().equals(pitch));
         ThreadSeries series = coarse ? ThreadSeries.METRIC_COARSE : ThreadSeries.METRIC_FINE;
         return new ScrewThread(series, size(major), major, pitch, 1, false);

@@ -12,10 +12,18 @@ public final class ThreadKinds {
     /** A thread of any series by its designation. */
     public static final Kind<ScrewThread> THREAD = Kinds.by("thread", ScrewThread::parse, ThreadKinds::echo);
 
+    /** A thread that may bring its class of fit: M12-6g. */
+    public static final Kind<CalledThread> CALLED =
+            Kinds.by("thread", CalledThread::parse, called -> echo(called.thread()) + fit(called));
+
     /** The lead to cut: written as a pitch, {@code 19 tpi} or {@code 1.5 mm}, or as a thread that has it, {@code G 3/8}. */
     public static final Kind<Pitch> LEAD = new LeadKind();
 
     private ThreadKinds() {}
+
+    private static String fit(CalledThread called) {
+        return called.fit().isEmpty() ? "" : ", class " + called.fit();
+    }
 
     private static String echo(ScrewThread thread) {
         boolean unlisted = !thread.series().table().isEmpty() && !Threads.isListed(thread);

@@ -1,6 +1,7 @@
 package chargehand.trade.thread;
 
 import chargehand.measure.Length;
+import chargehand.measure.Nearest64;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -32,8 +33,15 @@ record ThreadSize(String text, Length diameter) {
         if (fraction.matches()) {
             return ofFraction(fraction);
         }
-        double inches = Double.parseDouble(text);
-        return Optional.of(new ThreadSize(text.startsWith(".") ? "0" + text : text, Length.in(inches)))
+        return ofDecimal(text);
+    }
+
+    /** A decimal that is a 64th goes by its fraction: .5 is 1/2. */
+    private static Optional<ThreadSize> ofDecimal(String text) {
+        Length diameter = Length.in(Double.parseDouble(text));
+        Nearest64 nearest = Nearest64.of(diameter);
+        String name = nearest.isExact() ? nearest.fraction() : "0".repeat(text.startsWith(".") ? 1 : 0) + text;
+        return Optional.of(new ThreadSize(name, diameter))
                 .filter(size -> size.diameter().isPositive());
     }
 

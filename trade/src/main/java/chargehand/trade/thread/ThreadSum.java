@@ -18,11 +18,11 @@ import java.util.Optional;
 /** Every dimension of a thread from its designation. */
 @AutoService(Sum.class)
 public final class ThreadSum implements Sum {
-    private static final Field<ScrewThread> THREAD = Field.required(
+    private static final Field<CalledThread> THREAD = Field.required(
             "thread",
             "Thread",
-            ThreadKinds.THREAD,
-            "M12, 1/2-13 UNC, 1/2 BSW, G 3/8, R 3/8, 2 BA, Tr 30x6 LH, 1/2-10 Acme");
+            ThreadKinds.CALLED,
+            "M12, M12-6g, 1/2-13 UNC, 1/2 BSW, G 3/8, R 3/8, 2 BA, Tr 30x6 LH, 1/2-10 Acme");
     private static final Field<String> FIT = Field.optional(
             "fit", "Class of fit", Kinds.TEXT, "6g/6H, 2A/2B, medium, free, A or B; left out, the usual class");
 
@@ -93,8 +93,9 @@ public final class ThreadSum implements Sum {
 
     @Override
     public Answer work(Asked asked, Working working) {
-        ScrewThread thread = asked.get(THREAD);
-        Optional<ThreadLimits> limits = limits(thread, asked.find(FIT).orElse(""));
+        CalledThread called = asked.get(THREAD);
+        ScrewThread thread = called.thread();
+        Optional<ThreadLimits> limits = limits(thread, asked.find(FIT).orElse(called.fit()));
         var steps = new ThreadSteps(thread, asked.unit(), working);
         steps.form();
         steps.diameters();

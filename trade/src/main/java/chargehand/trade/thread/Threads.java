@@ -31,7 +31,7 @@ public final class Threads {
     }
 
     /** The listed threads of one series with this major diameter: usually one, more where pitches were chosen from. */
-    public static List<ScrewThread> find(ThreadSeries series, Length major) {
+    public static List<ScrewThread> list(ThreadSeries series, Length major) {
         return list(series).stream()
                 .filter(thread -> thread.major().isWithin(SAME_SIZE, major))
                 .toList();
@@ -39,7 +39,7 @@ public final class Threads {
 
     /** Whether a standard or practice lists this diameter with this pitch, whatever its hand and starts. */
     public static boolean isListed(ScrewThread thread) {
-        return find(thread.series(), thread.major()).stream()
+        return list(thread.series(), thread.major()).stream()
                 .anyMatch(listed -> listed.pitch().equals(thread.pitch()));
     }
 

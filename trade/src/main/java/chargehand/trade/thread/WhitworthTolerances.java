@@ -116,7 +116,7 @@ final class WhitworthTolerances {
     }
 
     private static ScrewThread quarterInch(ScrewThread thread) {
-        return Threads.find(thread.series(), Length.in(SMALLEST_FOR_ALLOWANCE)).stream()
+        return Threads.list(thread.series(), Length.in(SMALLEST_FOR_ALLOWANCE)).stream()
                 .findFirst()
                 .orElse(thread);
     }

@@ -40,6 +40,11 @@ class ScrewThreadTest {
                     1½ BSW               | 1 1/2 BSW       | BSW
                     1/2-12 BSW           | 1/2 BSW         | BSW
                     1/2 x 16 Whit        | 1/2-16 Whit     | WHITWORTH
+                    .5-16 Whit           | 1/2-16 Whit     | WHITWORTH
+                    BSB 3/8              | 3/8 BSB         | BRASS
+                    1" - 5 TPI Acme      | 1-5 Acme        | ACME
+                    3/8 in x 26 tpi cycle | 3/8-26 CEI     | CYCLE
+                    M8 x 1.25 mm         | M8              | METRIC_COARSE
                     3/8 BSF left hand    | 3/8 BSF LH      | BSF
                     3/8 BSF L.H.         | 3/8 BSF LH      | BSF
                     G 3/8                | G 3/8           | BSP

@@ -129,6 +129,19 @@ class ThreadSumTest {
                 .isCloseTo(4.891, within(0.0006));
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "M12-6g, 6g/6H",
+        "M12x1.25-4h/5H, 4h/5H",
+        "1/2-13 UNC-3A, 3A/3B",
+        "G 3/8 B, B",
+        "1/2 BSW free, free/normal",
+        "M12, 6g/6H"
+    })
+    void designationWithClass_bringsItsFit(String thread, String fit) {
+        assertThat(answer(Map.of("thread", thread))).containsEntry("fit", fit);
+    }
+
     @Test
     void multiStart_leadIsStartsTimesPitch() {
         Map<String, Object> answer = answer(Map.of("thread", "Tr 40x14 (P7) LH"));
@@ -149,7 +162,15 @@ class ThreadSumTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"M12, 2A, fit", "1/2 BSW, 6g, fit", "Tr 30x6, 7e, fit", "M13, '', thread", "rope, '', thread"})
+    @CsvSource({
+        "M12, 2A, fit",
+        "1/2 BSW, 6g, fit",
+        "Tr 30x6, 7e, fit",
+        "M13, '', thread",
+        "rope, '', thread",
+        "M12-9z, '', thread",
+        "M12-6g-6g-6g, '', thread"
+    })
     void nonsense_isRefusedByItsField(String thread, String fit, String field) {
         assertThat(ask(Map.of("thread", thread, "fit", fit)))
                 .isInstanceOfSatisfying(
