@@ -15,6 +15,9 @@ final class ShaftQuestion {
     /** Shear modulus taken where only a stress is given, so that the twist is that of a steel shaft. */
     private static final Pressure STEEL_STIFFNESS = Pressure.megapascals(79_300);
 
+    private static final double HOPELESS = 100;
+    private static final double MOST_MPA_PER_MM = 1_000;
+
     private final Asked asked;
     private final Working working;
 
@@ -103,8 +106,20 @@ final class ShaftQuestion {
         return Pressure.megapascals(physical.elasticModulus().megapascals() / (2 * (1 + physical.poissonRatio())));
     }
 
+    /** Refuses a shaft so far too small that figures about it would mean nothing. */
+    void refuseHopeless(Section section, ShaftLoad load, Pressure allowable) {
+        double torsion = ShaftStress.torsionAlone(section, load);
+        double twist = torsion * section.torsionModulusMm3() / section.torsionConstantMm4();
+        if (torsion > HOPELESS * allowable.megapascals() || twist > MOST_MPA_PER_MM) {
+            throw Refusal.of(
+                    ShaftSum.SIZE,
+                    "this is far too small: the stress would be more than a hundred times what is allowed. Check the size"
+                            + " and the load.");
+        }
+    }
+
     void refuseBendingAlone(Section section, ShaftLoad load, Pressure allowable) {
-        if (ShaftStress.bendingAlone(section, load).compareTo(allowable) >= 0) {
+        if (ShaftStress.bendingAlone(section, load) >= allowable.megapascals()) {
             throw Refusal.of(
                     ShaftSum.BENDING, "this alone takes up all the stress that is allowed: the shaft must be larger.");
         }

@@ -57,10 +57,14 @@ public record ShaftStress(Pressure shear, Torque capacity, Angle twistPerMetre) 
                 twist(section, torque, stiffness, working));
     }
 
-    /** The greatest shear stress from the bending moment alone. */
-    static Pressure bendingAlone(Section section, ShaftLoad load) {
-        double moment = load.bending().newtonMetres() * NMM_IN_NM;
-        return Pressure.megapascals(moment / section.bendingModulusMm3() / 2);
+    /** The shear stress from the torque alone (MPa). */
+    static double torsionAlone(Section section, ShaftLoad load) {
+        return load.torque().newtonMetres() * NMM_IN_NM / section.torsionModulusMm3();
+    }
+
+    /** The greatest shear stress from the bending moment alone (MPa). */
+    static double bendingAlone(Section section, ShaftLoad load) {
+        return load.bending().newtonMetres() * NMM_IN_NM / section.bendingModulusMm3() / 2;
     }
 
     private static double bendingStress(Section section, ShaftLoad load, Working working) {

@@ -16,7 +16,6 @@ import chargehand.trade.sum.Field;
 import chargehand.trade.sum.Figure;
 import chargehand.trade.sum.Kind;
 import chargehand.trade.sum.Kinds;
-import chargehand.trade.sum.Refusal;
 import chargehand.trade.sum.Result;
 import chargehand.trade.sum.Source;
 import chargehand.trade.sum.Sum;
@@ -32,9 +31,6 @@ public final class ShaftSum implements Sum {
     private static final double MOST_FORCE = 1e8;
     private static final Length LEAST_SIZE = Length.mm(1);
     private static final Length MOST_SIZE = Length.mm(5_000);
-
-    /** A hundred times what the strongest steel bears: past this one of the figures is a slip of the pen. */
-    private static final double OUT_OF_PROPORTION_MPA = 1e5;
 
     private static final Kind<Torque> MOMENT = Kinds.where(
             Kinds.TORQUE,
@@ -167,7 +163,7 @@ public final class ShaftSum implements Sum {
         Section section = question.section();
         ShaftLoad load = question.load();
         Pressure allowable = question.allowable();
-        refuseOutOfProportion(section, load);
+        question.refuseHopeless(section, load, allowable);
         question.refuseBendingAlone(section, load, allowable);
         ShaftStress stress = ShaftStress.of(section, load, allowable, question.stiffness(), working);
         double factor = allowable.megapascals() / stress.shear().megapascals();
@@ -186,13 +182,6 @@ public final class ShaftSum implements Sum {
                 .with("factor", Figure.of(factor))
                 .with("torqueCapacity", Figure.of(stress.capacity()))
                 .with("twistPerLength", Figure.of(stress.twistPerMetre()));
-    }
-
-    private static void refuseOutOfProportion(Section section, ShaftLoad load) {
-        double most = Math.max(load.torque().newtonMetres(), load.bending().newtonMetres());
-        if (most * 1000 / section.torsionModulusMm3() > OUT_OF_PROPORTION_MPA) {
-            throw Refusal.of(SIZE, "this load is out of all proportion to so small a shaft: check both.");
-        }
     }
 
     private static void warn(double factor, Working working) {
