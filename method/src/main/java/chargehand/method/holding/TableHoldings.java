@@ -12,6 +12,7 @@ import chargehand.method.kit.Vice;
 import chargehand.method.plan.Holding;
 import chargehand.method.task.Shape;
 import chargehand.method.task.Task;
+import chargehand.method.work.Blanks;
 import chargehand.method.work.Standing;
 import chargehand.part.Across;
 import chargehand.part.End;
@@ -31,7 +32,7 @@ final class TableHoldings {
     /** In the dividing head's own chuck, with its tail centre where the work stands far out. */
     static List<Choice> dividing(Mill mill, DividingHead head, Standing work) {
         var choices = new ArrayList<Choice>();
-        if (work.isOnBar()) {
+        if (work.isLong()) {
             return choices;
         }
         for (End headstock : End.values()) {
@@ -52,12 +53,13 @@ final class TableHoldings {
         boolean centre = held.support() == Steadying.CENTRE;
         Length grip = place.grip(chuck.jawLength());
         End free = place.headstock().other();
-        Length behind = place.headstock().distance(place.jawFront(), work.face(place.headstock()));
+        Length behind = place.headstock().distance(place.jawFront(), work.outerEnd(place.headstock()));
+        Length widest = place.gripped() instanceof Choice.Gripped.Raw ? Blanks.swing(work.blank()) : place.diameter();
         Overhang overhang = Overhang.of(work, place);
         boolean fits = chuck.grips(place.diameter())
                 && (place.sides() == 0 || chuck.sitsEvenlyOn(place.sides()))
                 && !grip.isLessThan(GripRules.leastGrip(place.diameter(), overhang.length(), centre))
-                && !behind.isMoreThan(chuck.jawLength())
+                && (!behind.isMoreThan(chuck.jawLength()) || !widest.isMoreThan(head.spindleBore()))
                 && overhang.slenderness() <= GripRules.most(held.support())
                 && (!centre || (head.tailCentre() && work.isDone(new Task.CentreIn(free))));
         if (!fits) {

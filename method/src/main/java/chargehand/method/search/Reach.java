@@ -28,6 +28,7 @@ final class Reach {
     private final Kit kit;
     private final ThreadWays ways;
     private final Trueness trueness;
+    private final Owned owned;
     private final InsideReach inside;
     private final Standing work;
     private final Choice choice;
@@ -39,7 +40,8 @@ final class Reach {
         this.trueness = trueness;
         this.work = held.work();
         this.choice = held.choice();
-        this.inside = new InsideReach(kit.tooling(), work, choice);
+        this.owned = new Owned(kit, ways, work.shape().body());
+        this.inside = new InsideReach(owned, choice);
         this.soFar = new BitSet(work.tasks().size());
     }
 
@@ -222,12 +224,12 @@ final class Reach {
                 choice.work() == Choice.Work.CROSS_DRILLING
                         && choice.holding() instanceof Holding.LaidAcross laid
                         && laid.around().equals(hole.around())
-                        && inside.hasDrill(hole.diameter().length());
+                        && owned.hasDrill(hole.diameter().length());
             case Across.Keyway keyway ->
                 choice.work() == Choice.Work.KEYWAYING
                         && choice.holding() instanceof Holding.LaidAcross laid
                         && laid.around().equals(keyway.around())
-                        && inside.hasSlotDrill(keyway.width().length());
+                        && owned.hasSlotDrill(keyway.width().length());
         };
     }
 

@@ -27,9 +27,6 @@ import java.util.Set;
  * where another holding may do them better. Exact over these choices, since the bound on what remains never exceeds it.
  */
 final class SetUpSearch {
-    /** The most standings looked at before the search gives up. */
-    private static final int MOST_STANDINGS = 20_000;
-
     /** Length over least diameter from which work may want a centre: less than any holding's own limit. */
     private static final double SLENDER = 3;
 
@@ -42,7 +39,7 @@ final class SetUpSearch {
     private final Allowances allowances;
     private final boolean thorough;
     private final int pieces;
-    private long weighed;
+    private final Patience patience;
 
     /** A search for one way of getting the part out of its stock. */
     SetUpSearch(Making making, SetUpWriter writer, Unreached unreached, Effort effort) {
@@ -53,6 +50,7 @@ final class SetUpSearch {
         this.unreached = unreached;
         this.thorough = effort.thorough();
         this.pieces = effort.pieces();
+        this.patience = effort.patience();
         this.remaining = new Remaining(fastest(making.kit().lathes()), pieces);
         this.allowances = new Allowances(wantsCentres(making));
     }
@@ -62,8 +60,9 @@ final class SetUpSearch {
      *
      * @param pieces how many are made
      * @param thorough whether set-ups are weighed too that leave out what they could do
+     * @param patience when to give up
      */
-    record Effort(int pieces, boolean thorough) {}
+    record Effort(int pieces, boolean thorough, Patience patience) {}
 
     /** Work needs centres when it is slender or when surfaces are tied to each other. */
     private static boolean wantsCentres(Making making) {
@@ -98,11 +97,6 @@ final class SetUpSearch {
                 .orElse(1);
     }
 
-    /** How many set-ups have been weighed so far. */
-    long weighed() {
-        return weighed;
-    }
-
     /** The quickest way from raw work to the finished part, whose total stays below {@code limit} seconds. */
     Optional<Way> quickest(Standing raw, int firstNumber, double limit) {
         unreached.want(raw.tasks());
@@ -110,7 +104,7 @@ final class SetUpSearch {
         var queue = new PriorityQueue<Way>(Comparator.comparingDouble(Way::bound));
         var settled = new HashSet<String>();
         queue.add(new Way(raw, List.of(), 0, remaining.seconds(raw)));
-        while (!queue.isEmpty() && settled.size() < MOST_STANDINGS) {
+        while (!queue.isEmpty() && patience.isLeft()) {
             Way way = queue.poll();
             if (way.bound() >= limit) {
                 return Optional.empty();
@@ -137,7 +131,7 @@ final class SetUpSearch {
     }
 
     private Way after(Way way, Job job, int firstNumber) {
-        weighed++;
+        patience.spend();
         SetUp written = writer.write(firstNumber + way.setUps().size(), job);
         SetUp setUp =
                 way.setUps().isEmpty() ? written : Changeover.after(way.setUps().getLast(), written);

@@ -11,11 +11,13 @@ import chargehand.method.search.SetUpSearch.Effort;
 import chargehand.method.setting.Making;
 import chargehand.method.setting.SawWork;
 import chargehand.method.setting.SetUpWriter;
+import chargehand.method.setting.ThreadWays;
 import chargehand.method.stock.Candidate;
 import chargehand.method.stock.Candidates;
 import chargehand.method.stock.CuttingUp;
 import chargehand.method.stock.StockChooser;
 import chargehand.method.stock.Way;
+import chargehand.method.task.Task;
 import chargehand.method.task.Tasks;
 import chargehand.method.work.Standing;
 import chargehand.part.Body;
@@ -32,6 +34,9 @@ final class TurnedPlanner {
     /** How many pieces of stock are searched in full; the rest are dearer in metal and seldom quicker. */
     private static final int MOST_CANDIDATES = 8;
 
+    /** The most set-ups weighed for one part before giving up. */
+    private static final long MOST_WEIGHED = 6_000;
+
     /** What a dearer use of metal must save to be taken: minutes for each place down the chooser's list. */
     private static final double SECONDS_PER_PLACE = 60;
 
@@ -40,7 +45,6 @@ final class TurnedPlanner {
     private final Part part;
     private final Body.Turned body;
     private final Unreached unreached;
-    private long weighed;
 
     TurnedPlanner(Kit kit, Rack rack, Part part, Body.Turned body) {
         this.kit = kit;
@@ -58,23 +62,32 @@ final class TurnedPlanner {
         if (candidates.fit().isEmpty()) {
             return new Planned.NotHere(List.of(Reasons.noStock(part, candidates.passedOver())));
         }
-        Optional<Found> best = best(candidates, count, false);
-        if (best.isEmpty()) {
-            best = best(candidates, count, true);
+        List<Task> missing = new Owned(kit, new ThreadWays(kit.tooling()), body)
+                .missing(Tasks.of(body, false).list());
+        List<Task> asked = missing.stream()
+                .filter(task -> !(task instanceof Task.CentreIn))
+                .toList();
+        boolean givenByStock = asked.stream().allMatch(Task.Flats.class::isInstance);
+        if (!givenByStock) {
+            return new Planned.NotHere(
+                    asked.stream().map(unreached::reason).distinct().toList());
         }
+        var quick = new Effort(count, false, new Patience(MOST_WEIGHED));
+        var thorough = new Effort(count, true, new Patience(MOST_WEIGHED));
+        Optional<Found> best = best(candidates, quick).or(() -> best(candidates, thorough));
+        long weighed = quick.patience().spent() + thorough.patience().spent();
         return best.<Planned>map(found -> new Planned.Ready(found.method(), weighed))
                 .orElseGet(() -> new Planned.NotHere(unreached.reasons()));
     }
 
-    private Optional<Found> best(Candidates candidates, int count, boolean thorough) {
+    private Optional<Found> best(Candidates candidates, Effort effort) {
         Optional<Found> best = Optional.empty();
         List<Candidate> fit = candidates.fit().stream().limit(MOST_CANDIDATES).toList();
         for (int place = 0; place < fit.size(); place++) {
             double handicap = place * SECONDS_PER_PLACE;
             for (End headstock : End.values()) {
                 double limit = best.map(Found::seconds).orElse(Double.MAX_VALUE) - handicap;
-                Optional<Found> found =
-                        plan(fit.get(place), headstock, new Bound(new Effort(count, thorough), limit), candidates);
+                Optional<Found> found = plan(fit.get(place), headstock, new Bound(effort, limit), candidates);
                 if (found.isPresent()) {
                     best = Optional.of(
                             new Found(found.get().method(), found.get().seconds() + handicap));
@@ -107,7 +120,6 @@ final class TurnedPlanner {
                 .sum();
         var search = new SetUpSearch(making, new SetUpWriter(making), unreached, bound.effort());
         Optional<SetUpSearch.Way> way = search.quickest(standing, first.size() + 1, bound.seconds() - before);
-        weighed += search.weighed();
         return way.map(found -> {
             var setUps = new ArrayList<>(first);
             setUps.addAll(found.setUps());

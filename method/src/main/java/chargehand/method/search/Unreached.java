@@ -53,7 +53,8 @@ final class Unreached {
         return reasons.stream().distinct().toList();
     }
 
-    private Reason reason(Task task) {
+    /** The reason why a task cannot be done here. */
+    Reason reason(Task task) {
         return switch (task) {
             case Task.Threading thread ->
                 new Reason(

@@ -138,7 +138,7 @@ public final class Tasks {
             case Task.Turned turned -> false;
             case Task.Corner corner -> precedesCorner(first, corner);
             case Task.Threading thread -> precedesThread(first, thread);
-            case Task.Flats flats -> isTurningOf(first, flats.index()) || isCornerOf(first, flats.index());
+            case Task.Flats flats -> isTurningOf(first, flats.index()) || isHollowCorner(first, flats.index());
             case Task.Inside inside -> precedesInside(first, inside);
             case Task.Crossing crossing -> precedesCrossing(first, crossing);
             case Task.OffTheBar off -> false;
@@ -165,6 +165,10 @@ public final class Tasks {
 
     private static boolean isTurningOf(Task task, int index) {
         return task instanceof Task.Turned turned && turned.index() == index;
+    }
+
+    private boolean isHollowCorner(Task task, int index) {
+        return task instanceof Task.Corner corner && corner.index() == index && shape.isHollow(index, corner.side());
     }
 
     private static boolean isCornerOf(Task task, int index) {

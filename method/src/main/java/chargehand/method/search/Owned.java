@@ -1,0 +1,117 @@
+package chargehand.method.search;
+
+import chargehand.measure.Length;
+import chargehand.method.kit.Kit;
+import chargehand.method.kit.Mill;
+import chargehand.method.kit.MillCutter;
+import chargehand.method.kit.Tooling;
+import chargehand.method.setting.BoringBars;
+import chargehand.method.setting.Indexings;
+import chargehand.method.setting.ThreadWays;
+import chargehand.method.task.Task;
+import chargehand.part.Across;
+import chargehand.part.Body;
+import chargehand.part.Bore;
+import chargehand.part.Depth;
+import chargehand.part.Section;
+import java.util.List;
+
+/** Whether the shop owns what a task takes, however the work may be held: asked before any search, since none can help. */
+final class Owned {
+    /** How near a twist drill must be to the size of a drilled hole. */
+    private static final Length DRILL_NEAR = Length.mm(0.15);
+
+    /** How much smaller than the bore the hole is into which a boring bar must go. */
+    private static final Length PILOT_ROOM = Length.mm(1.5);
+
+    private final Kit kit;
+    private final Tooling tooling;
+    private final ThreadWays ways;
+    private final Body.Turned body;
+
+    Owned(Kit kit, ThreadWays ways, Body.Turned body) {
+        this.kit = kit;
+        this.tooling = kit.tooling();
+        this.ways = ways;
+        this.body = body;
+    }
+
+    /** The tasks for which something is missing. */
+    List<Task> missing(List<Task> tasks) {
+        return tasks.stream().filter(task -> !has(task)).toList();
+    }
+
+    boolean has(Task task) {
+        return switch (task) {
+            case Task.Inside inside -> has(inside.bore());
+            case Task.Crossing crossing -> has(crossing.across());
+            case Task.Threading threading -> has(threading.section());
+            case Task.Flats flats -> canIndex(flats.section().sides());
+            case Task.FaceOf face -> true;
+            case Task.CentreIn centre -> !tooling.holeTools().centreDrills().isEmpty();
+            case Task.Turned turned -> true;
+            case Task.Corner corner -> true;
+            case Task.OffTheBar off -> true;
+        };
+    }
+
+    private boolean has(Section.Threaded section) {
+        return ways.hasDie(section.thread(), section.length())
+                || kit.lathes().stream()
+                        .anyMatch(lathe -> ways.train(lathe, section.thread(), section.length())
+                                .isPresent());
+    }
+
+    private boolean canIndex(int sides) {
+        return !tooling.millCutters().isEmpty()
+                && kit.mills().stream()
+                        .map(Mill::dividingHead)
+                        .anyMatch(head -> head.filter(each -> Indexings.isPossible(each, sides))
+                                .isPresent());
+    }
+
+    boolean has(Bore bore) {
+        return switch (bore) {
+            case Bore.Drilled drilled -> hasDrill(drilled.diameter().length());
+            case Bore.Bored bored -> hasBar(bored.diameter().length(), bore);
+            case Bore.Counterbored counterbored ->
+                hasBar(counterbored.diameter().length(), bore);
+            case Bore.Reamed reamed ->
+                tooling.holeTools().reamers().stream()
+                        .anyMatch(reamer ->
+                                reamer.diameter().equals(reamed.diameter().length()));
+            case Bore.Tapped tapped -> ways.hasTap(tapped.thread());
+            case Bore.Coned coned -> true;
+        };
+    }
+
+    private boolean has(Across across) {
+        return switch (across) {
+            case Across.CrossHole hole -> hasDrill(hole.diameter().length());
+            case Across.Keyway keyway -> hasSlotDrill(keyway.width().length());
+        };
+    }
+
+    /** The hole as it is drilled first lets a bar in that reaches the bottom. */
+    private boolean hasBar(Length diameter, Bore bore) {
+        return BoringBars.pick(tooling, diameter.minus(PILOT_ROOM), depth(bore)).isPresent();
+    }
+
+    boolean hasDrill(Length diameter) {
+        return tooling.holeTools().drills().stream()
+                .anyMatch(drill -> drill.diameter().isWithin(DRILL_NEAR, diameter));
+    }
+
+    boolean hasSlotDrill(Length width) {
+        return tooling.millCutters(MillCutter.SlotDrill.class).stream()
+                .anyMatch(cutter -> !cutter.diameter().isMoreThan(width));
+    }
+
+    /** How deep a bore goes from its own end. */
+    Length depth(Bore bore) {
+        return switch (bore.depth()) {
+            case Depth.Through through -> body.length();
+            case Depth.Blind blind -> blind.depth().length();
+        };
+    }
+}
