@@ -6,6 +6,7 @@ import chargehand.part.Bore;
 import chargehand.part.Depth;
 import chargehand.part.Edge;
 import chargehand.part.check.SizeCheck.Kind;
+import chargehand.part.shape.Solid;
 import chargehand.part.shape.ToolRoom;
 import chargehand.trade.thread.ScrewThread;
 import java.util.List;
@@ -30,20 +31,12 @@ final class BoreCheck {
     void judge(String path, Bore bore) {
         String key = path + "." + Paths.key(bore);
         depth(path, bore);
+        new SectionCheck(sizes, findings).edge(path + ".mouth", mouth(bore));
         switch (bore) {
             case Bore.Drilled drilled -> sizes.judge(key, drilled.diameter(), Kind.HOLE);
-            case Bore.Bored bored -> {
-                sizes.judge(key, bored.diameter(), Kind.HOLE);
-                mouth(path, bored, bored.mouth());
-            }
-            case Bore.Reamed reamed -> {
-                sizes.judge(key, reamed.diameter(), Kind.HOLE);
-                mouth(path, reamed, reamed.mouth());
-            }
-            case Bore.Counterbored counterbored -> {
-                sizes.judge(key, counterbored.diameter(), Kind.HOLE);
-                mouth(path, counterbored, counterbored.mouth());
-            }
+            case Bore.Bored bored -> sizes.judge(key, bored.diameter(), Kind.HOLE);
+            case Bore.Reamed reamed -> sizes.judge(key, reamed.diameter(), Kind.HOLE);
+            case Bore.Counterbored counterbored -> sizes.judge(key, counterbored.diameter(), Kind.HOLE);
             case Bore.Tapped tapped -> sizes.judge(key, tapped.thread().major());
             case Bore.Coned coned -> cone(path, coned);
         }
@@ -67,28 +60,49 @@ final class BoreCheck {
         }
     }
 
-    private void mouth(String path, Bore bore, Edge mouth) {
-        new SectionCheck(sizes, findings).edge(path + ".mouth", mouth);
-        Length reach = SectionCheck.reach(mouth);
-        if (bore.depth() instanceof Depth.Blind(var size) && reach.isMoreThan(size.length())) {
-            findings.fault(
-                    path + ".mouth",
-                    PartFault.EDGE_LONGER_THAN_SECTION,
-                    "This edge takes " + findings.say(reach) + " of a bore only " + findings.say(size.length())
-                            + " deep.");
-        }
-    }
-
     /** Judges all bores of a part together. */
     void judgeTogether(Body.Turned body) {
         List<Bore> bores = body.inside();
         for (int i = 0; i < bores.size(); i++) {
             Bore bore = bores.get(i);
             tooDeep(Paths.bore(i) + ".depth", bore, body.length());
+            mouthTooDeep(Paths.bore(i), bore, body);
             if (bore instanceof Bore.Tapped tapped) {
                 tapped(Paths.bore(i), tapped, body);
             }
         }
+    }
+
+    /** Judges the edge at a mouth that lies at the bottom of a larger bore. */
+    private void mouthTooDeep(String path, Bore bore, Body.Turned body) {
+        Length reach = SectionCheck.reach(mouth(bore));
+        Length begins = body.inside().stream()
+                .filter(other -> other.from() == bore.from() && other.depth() instanceof Depth.Blind)
+                .filter(other -> Solid.mouthDiameter(other).isMoreThan(Solid.mouthDiameter(bore)))
+                .map(other -> depth(other.depth(), body.length()))
+                .reduce(Length.ZERO, Length::most);
+        Length own = depth(bore.depth(), body.length());
+        if (reach.isPositive() && begins.isLessThan(own) && begins.plus(reach).isMoreThan(own)) {
+            tooLong(path, reach, own.minus(begins));
+        }
+    }
+
+    private static Edge mouth(Bore bore) {
+        return switch (bore) {
+            case Bore.Bored bored -> bored.mouth();
+            case Bore.Reamed reamed -> reamed.mouth();
+            case Bore.Counterbored counterbored -> counterbored.mouth();
+            case Bore.Drilled drilled -> new Edge.Plain();
+            case Bore.Tapped tapped -> new Edge.Plain();
+            case Bore.Coned coned -> new Edge.Plain();
+        };
+    }
+
+    private void tooLong(String path, Length reach, Length deep) {
+        findings.fault(
+                path + ".mouth",
+                PartFault.EDGE_LONGER_THAN_SECTION,
+                "This edge takes " + findings.say(reach) + " of a bore only " + findings.say(deep) + " deep.");
     }
 
     private void tooDeep(String path, Bore bore, Length length) {

@@ -31,6 +31,10 @@ public final class Findings {
         return faults.isEmpty();
     }
 
+    boolean anyIs(PartFault code) {
+        return faults.stream().anyMatch(fault -> fault.code() == code);
+    }
+
     void fault(String path, PartFault code, String say) {
         faults.add(new Finding<>(path, code, say));
     }

@@ -55,6 +55,9 @@ public final class PartCheck {
         }
         alone(body);
         new NameCheck(findings).judge(body);
+        if (findings.anyIs(PartFault.SIZE_TOO_LARGE)) {
+            return;
+        }
         new OutsideCheck(body, findings).judge();
         new BoreCheck(features.sizes(), findings).judgeTogether(body);
         if (body.length().isMoreThan(SizeCheck.MOST)) {

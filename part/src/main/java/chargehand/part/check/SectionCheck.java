@@ -103,6 +103,9 @@ final class SectionCheck {
         }
         sizes.judge(key, polygon.flats(), Kind.SHAFT);
         Length flats = polygon.flats().length();
+        if (!SizeCheck.isMakeable(flats)) {
+            return;
+        }
         Length sharp = polygon.sharpCorners();
         if (!polygon.corners().isMoreThan(flats)) {
             findings.fault(

@@ -59,9 +59,14 @@ final class WallCheck {
     /** A position at which the hollow is at least as wide as the outside. */
     private Optional<Length> breakThrough() {
         return outside.positions(hollow).stream()
-                .filter(at -> !hollow.radiusBefore(at).isLessThan(outside.radiusBefore(at))
-                        || !hollow.radiusAfter(at).isLessThan(outside.radiusAfter(at)))
+                .filter(at -> reaches(hollow.radiusBefore(at), outside.radiusBefore(at))
+                        || reaches(hollow.radiusAfter(at), outside.radiusAfter(at)))
                 .findFirst();
+    }
+
+    /** Whether a hollow comes out; where there is none, a pointed end is no hole. */
+    private static boolean reaches(Length hollow, Length outside) {
+        return hollow.isPositive() && !hollow.isLessThan(outside);
     }
 
     private void thinWall() {

@@ -185,16 +185,14 @@ final class InnerProfile {
         if (edge instanceof Edge.Plain || !mouth.isLessThan(length)) {
             return stations;
         }
-        var mouthed = new ArrayList<Station>();
-        mouthed.add(new Station(Length.ZERO, radius));
+        var opening = new ArrayList<Station>();
+        opening.add(new Station(Length.ZERO, Length.ZERO));
+        opening.add(new Station(mouth, Length.ZERO));
         new Corner(radius.nanometres(), 0, true)
                 .stations(edge).stream()
                         .map(station -> new Station(mouth.plus(station.at()), station.radius()))
-                        .forEach(mouthed::add);
-        Length joined = mouthed.getLast().at();
-        mouthed.add(0, new Station(Length.ZERO, radius));
-        stations.stream().filter(station -> !station.at().isLessThan(joined)).forEach(mouthed::add);
-        return mouthed;
+                        .forEach(opening::add);
+        return new Profile(stations).larger(new Profile(closed(opening))).stations();
     }
 
     /** How deep from an end the hollow made so far is wider than a radius. */
@@ -203,10 +201,15 @@ final class InnerProfile {
             case A -> hollow.stations();
             case B -> turned(hollow.stations());
         };
-        return stations.stream()
-                .filter(station -> !station.radius().isMoreThan(radius))
-                .map(Station::at)
-                .findFirst()
-                .orElse(length);
+        if (!stations.getFirst().radius().isMoreThan(radius)) {
+            return Length.ZERO;
+        }
+        for (int i = 1; i < stations.size(); i++) {
+            Station next = stations.get(i);
+            if (!next.radius().isMoreThan(radius)) {
+                return new Segment(stations.get(i - 1), next).positionOf(radius);
+            }
+        }
+        return length;
     }
 }

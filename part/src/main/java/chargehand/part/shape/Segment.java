@@ -25,6 +25,12 @@ record Segment(Station from, Station to) {
         return new Length(from.r() + Math.round(share * (to.r() - from.r())));
     }
 
+    /** Where this piece has a radius that lies between those of its ends, to the nearest nanometre. */
+    Length positionOf(Length radius) {
+        double share = (double) (radius.nanometres() - from.r()) / (to.r() - from.r());
+        return new Length(from.z() + Math.round(share * (to.z() - from.z())));
+    }
+
     /** Where this piece crosses another over the same positions, if it does so between its ends. */
     Optional<Station> crossing(Segment other) {
         double before = (double) from.r() - other.from.r();

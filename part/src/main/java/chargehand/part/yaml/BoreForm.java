@@ -35,6 +35,7 @@ final class BoreForm {
             "to",
             "fit");
     private static final double FLATTEST_CONE = 170;
+    private static final double BEYOND_ANY_PART_MM = 100_000;
 
     private final Form form;
     private final String name;
@@ -111,7 +112,7 @@ final class BoreForm {
     private static Depth depth(Size mouth, Size to, Angle angle) {
         LengthUnit unit = mouth.nominal().unit();
         double fall = mouth.length().minus(to.length()).half().mm();
-        Length depth = Length.mm(fall / angle.half().tan());
+        Length depth = Length.mm(Math.clamp(fall / angle.half().tan(), -BEYOND_ANY_PART_MM, BEYOND_ANY_PART_MM));
         return new Depth.Blind(
                 new Size(new Written(LengthText.exact(depth, unit), depth, unit), new Tolerance.Bracketed()));
     }

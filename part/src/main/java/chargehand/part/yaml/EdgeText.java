@@ -1,7 +1,6 @@
 package chargehand.part.yaml;
 
 import chargehand.measure.Angle;
-import chargehand.measure.LengthReader;
 import chargehand.measure.LengthUnit;
 import chargehand.measure.Notations;
 import chargehand.measure.Unreadable;
@@ -31,7 +30,7 @@ final class EdgeText {
         String rest = words.length > 1 ? words[1] : "";
         return switch (words[0].toLowerCase(Locale.ROOT)) {
             case "chamfer" -> chamfer(rest, bareUnit);
-            case "radius" -> new Edge.Radius(LengthReader.read(rest, bareUnit));
+            case "radius" -> new Edge.Radius(Lengths.read(rest, bareUnit));
             case "plain" -> plain(text, rest);
             default -> throw unreadable(text);
         };
@@ -47,10 +46,10 @@ final class EdgeText {
     private static Edge chamfer(String rest, LengthUnit bareUnit) {
         Matcher angled = ANGLED.matcher(rest);
         if (angled.matches()) {
-            Written length = LengthReader.read(angled.group(1), bareUnit);
+            Written length = Lengths.read(angled.group(1), bareUnit);
             return new Edge.Chamfer(length, Notations.ANGLE.read(angled.group(2), bareUnit));
         }
-        return new Edge.Chamfer(LengthReader.read(rest, bareUnit), USUAL);
+        return new Edge.Chamfer(Lengths.read(rest, bareUnit), USUAL);
     }
 
     private static Unreadable unreadable(String text) {

@@ -89,7 +89,7 @@ final class PartForm {
                 default -> GeneralTolerance.Iso2768.VERY_COARSE;
             };
         }
-        Deviations deviations = Deviations.read(text, form.bareUnit());
+        Deviations deviations = SizeText.deviations(text, form.bareUnit());
         Length either = deviations.upper();
         if (!deviations.lower().equals(either.negated())) {
             throw new Unreadable("A general tolerance is the same either way: write ±.005 or ISO 2768-m.");
@@ -153,7 +153,7 @@ final class PartForm {
     }
 
     private static Optional<Tie> tie(Form form) {
-        var runOut = form.length("run-out");
+        var runOut = Values.length(form, "run-out");
         String of = form.text("of");
         String to = form.text("to");
         return form.build(() -> new Tie(of, to, runOut));

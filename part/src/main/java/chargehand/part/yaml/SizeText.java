@@ -2,7 +2,6 @@ package chargehand.part.yaml;
 
 import chargehand.measure.Deviations;
 import chargehand.measure.Length;
-import chargehand.measure.LengthReader;
 import chargehand.measure.LengthText;
 import chargehand.measure.LengthUnit;
 import chargehand.measure.Unreadable;
@@ -29,6 +28,8 @@ final class SizeText {
     private static final Pattern STACKED =
             Pattern.compile("(.*?\\S)\\s+((?:[+-][\\d.,][^/]*?|0[^/]*?)(?:\\s*/\\s*|\\s+)(?:[+-]|0).*)");
 
+    private static final Length MOST_DEVIATION = Length.mm(100);
+
     /** Nothing longer is a size; what is longer is refused as no length. */
     static final int LONGEST = 80;
 
@@ -42,19 +43,19 @@ final class SizeText {
      */
     static Size read(String text, LengthUnit bareUnit) {
         if (text.length() > LONGEST) {
-            return Size.general(LengthReader.read(text, bareUnit));
+            return Size.general(Lengths.read(text, bareUnit));
         }
         String plain = text.replace('−', '-').replace('–', '-').strip();
         Matcher bracketed = BRACKETED.matcher(plain);
         if (bracketed.matches()) {
-            return new Size(LengthReader.read(bracketed.group(1), bareUnit), new Tolerance.Bracketed());
+            return new Size(Lengths.read(bracketed.group(1), bareUnit), new Tolerance.Bracketed());
         }
         Matcher lettered = LETTERED.matcher(plain);
         if (lettered.matches()) {
             String size = lettered.group(1) == null ? lettered.group(3) : lettered.group(1);
             String code = lettered.group(2) == null ? lettered.group(4) : lettered.group(2);
             if (CLASS.matcher(code).matches()) {
-                return lettered(LengthReader.read(size, bareUnit), code);
+                return lettered(Lengths.read(size, bareUnit), code);
             }
         }
         return withDeviations(plain, bareUnit);
@@ -79,12 +80,27 @@ final class SizeText {
         for (Pattern pattern : new Pattern[] {EITHER_WAY, STACKED}) {
             Matcher matcher = pattern.matcher(text);
             if (matcher.matches()) {
-                Written nominal = LengthReader.read(matcher.group(1), bareUnit);
-                Deviations deviations = Deviations.read(matcher.group(2), nominal.unit());
+                Written nominal = Lengths.read(matcher.group(1), bareUnit);
+                Deviations deviations = deviations(matcher.group(2), nominal.unit());
                 return new Size(nominal, new Tolerance.Deviations(deviations.lower(), deviations.upper()));
             }
         }
-        return Size.general(LengthReader.read(text, bareUnit));
+        return Size.general(Lengths.read(text, bareUnit));
+    }
+
+    /**
+     * Reads deviations.
+     *
+     * @throws Unreadable also when they are larger than any tolerance
+     */
+    static Deviations deviations(String text, LengthUnit bareUnit) {
+        Deviations deviations = Deviations.read(text, bareUnit);
+        Length most = Length.most(deviations.lower().abs(), deviations.upper().abs());
+        if (most.isMoreThan(MOST_DEVIATION)) {
+            throw new Unreadable("A deviation of " + LengthText.in(most, bareUnit)
+                    + " is more than any tolerance: check the figure and its unit.");
+        }
+        return deviations;
     }
 
     /** Writes a size so that {@link #read} gives the same one back. */

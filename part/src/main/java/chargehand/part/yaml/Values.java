@@ -2,7 +2,6 @@ package chargehand.part.yaml;
 
 import chargehand.measure.Angle;
 import chargehand.measure.Length;
-import chargehand.measure.LengthReader;
 import chargehand.measure.LengthUnit;
 import chargehand.measure.Notations;
 import chargehand.measure.Unreadable;
@@ -40,8 +39,12 @@ final class Values {
         return form.find(key, text -> SizeText.read(text, form.bareUnit()));
     }
 
+    static Written length(Form form, String key) {
+        return form.value(key, text -> Lengths.read(text, form.bareUnit()), STAND_IN.nominal());
+    }
+
     static Optional<Length> findLength(Form form, String key) {
-        return form.find(key, text -> LengthReader.read(text, form.bareUnit()).length());
+        return form.find(key, text -> Lengths.read(text, form.bareUnit()).length());
     }
 
     static ScrewThread thread(Form form, String key) {

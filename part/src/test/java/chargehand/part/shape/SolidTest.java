@@ -104,6 +104,18 @@ final class SolidTest {
     }
 
     @Test
+    void mouth_belowACone_opensWhereTheConeIsAsWide() {
+        Profile inner = solid(PartText.mm()
+                        .outside("round: 40, length: 60")
+                        .inside("cone: 90°, from: A, mouth: 20, to: 8", "bore: 10, mouth: chamfer 1 x 75°"))
+                .inner();
+
+        assertThat(inner.radiusAfter(mm(4.9))).isEqualTo(mm(5.1));
+        assertThat(inner.radiusAfter(mm(5.5)).mm()).isCloseTo(5 + 0.5 * Math.tan(Math.toRadians(75)), within(1e-4));
+        assertThat(inner.radiusAfter(mm(6))).isEqualTo(mm(5));
+    }
+
+    @Test
     void blindTappedHole_mayBeDrilledDeeperThanItsThread() {
         Solid solid = solid(PartText.mm().outside("round: 40, length: 60").inside("tap: M10, from: A, depth: 20"));
 

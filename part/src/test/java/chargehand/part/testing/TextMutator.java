@@ -3,6 +3,8 @@ package chargehand.part.testing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
 
 /** Spoils a text in the ways that people, editors and transfers do. The same seed spoils it the same way. */
 public final class TextMutator {
@@ -61,6 +63,30 @@ public final class TextMutator {
             "through: false",
             "round: 1e-9");
 
+    private static final Pattern SIZE = Pattern.compile("(?<=: |from |chamfer |radius |[A-Z]|x)[.0-9][0-9./]*(?=\\D)");
+
+    private static final List<String> OTHER_SIZES = List.of(
+            "0",
+            "0.01",
+            "0.3",
+            "2.5",
+            "7 1/2",
+            "33/64",
+            "1e-7",
+            "-4",
+            "-900 m",
+            "900 m",
+            "90 m",
+            "0.000001",
+            "45",
+            "90",
+            "179",
+            "10 ±900 m",
+            "10 ±90 mm",
+            "20 H7",
+            "20 h7",
+            "(20)");
+
     private final Random random;
 
     public TextMutator(long seed) {
@@ -74,6 +100,27 @@ public final class TextMutator {
             spoiled = once(spoiled);
         }
         return spoiled;
+    }
+
+    /** The text with one to three of its sizes changed, its layout kept. */
+    public String resized(String text) {
+        String resized = text;
+        for (int i = random.nextInt(3); i >= 0; i--) {
+            resized = withOtherSize(resized);
+        }
+        return resized;
+    }
+
+    private String withOtherSize(String text) {
+        List<MatchResult> sizes = SIZE.matcher(text).results().toList();
+        if (sizes.isEmpty()) {
+            return text;
+        }
+        MatchResult size = sizes.get(random.nextInt(sizes.size()));
+        String other = random.nextBoolean()
+                ? Integer.toString(random.nextInt(100))
+                : OTHER_SIZES.get(random.nextInt(OTHER_SIZES.size()));
+        return text.substring(0, size.start()) + other + text.substring(size.end());
     }
 
     private String once(String text) {

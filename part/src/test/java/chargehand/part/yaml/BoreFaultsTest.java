@@ -152,4 +152,15 @@ final class BoreFaultsTest {
         assertThat(FaultsOf.remarks(PartText.mm().outside(BAR).inside("drill: 10", "bore: 20")))
                 .containsExactly("inside[1].drill BORE_WITHIN_LARGER");
     }
+
+    @Test
+    void mouth_deeperThanTheThroughBoreItIsOn_isRefused() {
+        assertThat(faults("bore: 10, mouth: chamfer 70")).containsExactly("inside[1].mouth EDGE_LONGER_THAN_SECTION");
+    }
+
+    @Test
+    void mouth_deeperThanWhatIsLeftBelowACounterbore_isRefused() {
+        assertThat(faults("bore: 10, from: A, depth: 12, mouth: chamfer 3", "counterbore: 20, from: A, depth: 10"))
+                .containsExactly("inside[1].mouth EDGE_LONGER_THAN_SECTION");
+    }
 }

@@ -115,4 +115,14 @@ final class NeighbourFaultsTest {
         assertThat(remarks("thread: M20, length: 20, at-a: chamfer 2", "round: 20, length: 10"))
                 .isEmpty();
     }
+
+    @Test
+    void ballEnd_stands() {
+        assertThat(faults("round: 10, length: 30, at-a: radius 5")).isEmpty();
+    }
+
+    @Test
+    void pointedEnd_stands() {
+        assertThat(faults("round: 10, length: 30, at-a: chamfer 5")).isEmpty();
+    }
 }

@@ -50,6 +50,25 @@ final class SpoiledFilesTest {
         assertThat(refused).isGreaterThan(SPOILED / 2);
     }
 
+    @Test
+    @Timeout(value = 120, unit = TimeUnit.SECONDS, threadMode = ThreadMode.SEPARATE_THREAD)
+    void read_fileWithOtherSizes_isRefusedPlainlyOrReadsBackTheSame() throws IOException {
+        List<String> texts = texts();
+        var mutator = new TextMutator(1918);
+        for (int i = 0; i < SPOILED; i++) {
+            String text = mutator.resized(texts.get(i % texts.size()));
+            switch (PartFile.read(text)) {
+                case PartReading.Read read ->
+                    assertThat(PartFile.read(PartFile.write(read.part())))
+                            .as(text)
+                            .isInstanceOfSatisfying(
+                                    PartReading.Read.class,
+                                    again -> assertThat(again.part()).isEqualTo(read.part()));
+                case PartReading.Faulty faulty -> faulty.faults().forEach(fault -> assertPlain(fault, text));
+            }
+        }
+    }
+
     private static void assertPlain(Fault fault, String text) {
         long lines = text.chars().filter(c -> c == '\n').count() + 1;
         assertThat(fault.line()).as(fault + "\n" + text).isBetween(1, (int) lines + 1);

@@ -1,10 +1,7 @@
 package chargehand.part.yaml.tree;
 
-import chargehand.measure.Length;
-import chargehand.measure.LengthReader;
 import chargehand.measure.LengthUnit;
 import chargehand.measure.Unreadable;
-import chargehand.measure.Written;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashSet;
@@ -137,15 +134,6 @@ public final class Form {
     /** The text under a key that may be there. */
     public Optional<String> findText(String key) {
         return find(key, Function.identity());
-    }
-
-    /** The length under a key that must be there. */
-    public Written length(String key) {
-        return value(key, this::readLength, new Written("1 mm", Length.mm(1), LengthUnit.MILLIMETRE));
-    }
-
-    private Written readLength(String text) {
-        return LengthReader.read(text, bareUnit);
     }
 
     /**
