@@ -45,14 +45,25 @@ public final class ThreadKinds {
             }
         }
 
-        /** What was meant is most likely a pitch, so that is the refusal to show when it is no thread either. */
         private static Pitch threadLead(String written, Unreadable notAPitch) {
             try {
                 return ScrewThread.parse(written).lead();
             } catch (Unreadable notAThread) {
                 notAPitch.addSuppressed(notAThread);
-                throw notAPitch;
+                throw beginsAsANumber(written) ? notAPitch : neither(notAThread);
             }
+        }
+
+        /** What begins as a number was most likely meant as a pitch: then its own refusal says more. */
+        private static boolean beginsAsANumber(String written) {
+            return written.matches("[0-9.].*");
+        }
+
+        private static Unreadable neither(Unreadable cause) {
+            var neither =
+                    new Unreadable("this is neither a pitch nor a thread: write 19 tpi, 1.5 mm, G 3/8 or M20x2.5.");
+            neither.addSuppressed(cause);
+            return neither;
         }
 
         @Override

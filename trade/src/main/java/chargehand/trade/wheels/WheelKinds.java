@@ -1,15 +1,13 @@
 package chargehand.trade.wheels;
 
 import chargehand.measure.LengthUnit;
-import chargehand.measure.Notations;
 import chargehand.measure.Pitch;
 import chargehand.measure.Ratio;
 import chargehand.measure.Unreadable;
 import chargehand.trade.sum.Kind;
 import chargehand.trade.sum.Kinds;
-import chargehand.trade.thread.ScrewThread;
+import chargehand.trade.thread.ThreadKinds;
 import java.util.List;
-import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -17,7 +15,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
 /** The kinds of field that gearing a lathe asks for. */
 final class WheelKinds {
     /** What is to be cut: a pitch, or a thread that has one. With several starts the lead counts. */
-    static final Kind<Pitch> LEAD = new LeadKind();
+    static final Kind<Pitch> LEAD = ThreadKinds.LEAD;
 
     /** Teeth of the wheels owned. */
     static final Kind<List<Integer>> WHEELS =
@@ -50,47 +48,6 @@ final class WheelKinds {
 
     private static String said(Quadrant quadrant) {
         return quadrant.leastTogether() + " to " + quadrant.mostTogether() + " teeth together";
-    }
-
-    private record LeadKind() implements Kind<Pitch> {
-        @Override
-        public String name() {
-            return "pitch or thread";
-        }
-
-        @Override
-        public Pitch read(String written, LengthUnit unit) {
-            return pitch(written, unit)
-                    .or(() -> lead(written))
-                    .orElseThrow(() -> new Unreadable(
-                            "this is neither a pitch nor a thread: write 19 tpi, 1.5 mm, G 3/8 or M20x2.5."));
-        }
-
-        private static Optional<Pitch> pitch(String written, LengthUnit unit) {
-            try {
-                return Optional.of(Notations.PITCH.read(written, unit));
-            } catch (Unreadable notAPitch) {
-                return Optional.empty();
-            }
-        }
-
-        private static Optional<Pitch> lead(String written) {
-            try {
-                return Optional.of(ScrewThread.parse(written).lead());
-            } catch (Unreadable notAThread) {
-                return Optional.empty();
-            }
-        }
-
-        @Override
-        public String echo(Pitch pitch) {
-            return Notations.PITCH.text(pitch, LengthUnit.MILLIMETRE);
-        }
-
-        @Override
-        public String echo(Pitch pitch, LengthUnit first) {
-            return Notations.PITCH.text(pitch, first);
-        }
     }
 
     private record GearboxKind() implements Kind<List<BigFraction>> {

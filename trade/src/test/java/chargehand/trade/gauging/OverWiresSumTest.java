@@ -72,13 +72,20 @@ class OverWiresSumTest {
                         .isCloseTo(row.want("best_wire"), row.within("best_wire")));
     }
 
-    /** The factors of the printed formulas, from the sharp or rounded major diameter: k p is taken off, k w put on. */
+    /** The printed formulas start from the major diameter: so much pitch is taken off it, so many wires put on. */
     @TestFactory
     Stream<DynamicTest> printedFactors() {
         return rows("three_wire_const", row -> {
             boolean whitworth = row.text("form").equals("Whitworth");
-            var wires = new ThreeWires(ScrewThread.parse(whitworth ? "1 BSW" : "M20x1"));
+            ScrewThread thread = ScrewThread.parse(whitworth ? "1 BSW" : "M20x1");
+            var wires = new ThreeWires(thread);
             assertThat(wires.factor()).isCloseTo(row.want("k_wire"), row.within("k_wire"));
+            // A sharp V is as much deeper on diameter as its triangle is high; the rounded form is as deep as it is.
+            Length drop = whitworth
+                    ? thread.profile().effectiveDrop()
+                    : thread.profile().triangle();
+            double pitches = drop.plus(wires.groove()).over(thread.pitch().length());
+            assertThat(pitches).isCloseTo(row.want("k_pitch"), row.within("k_pitch"));
         });
     }
 
