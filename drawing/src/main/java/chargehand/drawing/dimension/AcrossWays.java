@@ -56,8 +56,9 @@ record AcrossWays(Subject subject) {
             List<Point> walls = List.of(new Point(x + half, middle), new Point(x - half, middle));
             return leader.past(walls, false, subject.reach().outside(Side.BELOW));
         }
-        List<Point> mouths =
-                List.of(new Point(x, -outside * Math.max(bearing.up(), through ? -bearing.up() : bearing.up())));
+        double rim = Math.sqrt(Math.max(0, outside * outside - half * half));
+        double up = through ? Math.abs(bearing.up()) : bearing.up();
+        List<Point> mouths = List.of(new Point(x, -rim * up));
         return leader.past(mouths, true, top);
     }
 

@@ -6,11 +6,15 @@ import java.util.List;
 
 /**
  * Chooses among the ways of placing each size: first one after the other, each where it lies best among those before it, then
- * round and round, each where it lies best among all others, until nothing gets better. This is done in a few orders, and
- * the best outcome is kept; the orders are fixed, so the same part is always drawn the same.
+ * round and round, each where it lies best among all others, until nothing gets better. Where they
+ * still lie badly, this is done again in other orders and the best outcome is kept; the orders are fixed, so the same part is
+ * always drawn the same.
  */
 final class Arranger {
     private static final int ROUNDS = 6;
+
+    /** So much that sizes cost each other is worth no second try: a leader or two over an extension line. */
+    private static final double PEACE = 100;
 
     /** What must be gained to move something. */
     private static final double LEAST_GAIN = 1e-6;
@@ -35,17 +39,17 @@ final class Arranger {
                 .filter(list -> !list.isEmpty())
                 .map(list -> weighed(start, list))
                 .toList();
-        Board best = start;
-        double least = Double.MAX_VALUE;
-        for (List<List<Way>> order : orders(ways)) {
-            Arranger arranger = new Arranger(start.copy());
-            double cost = arranger.arrange(order);
-            if (cost < least) {
-                least = cost;
-                best = arranger.board;
+        Arranger best = new Arranger(start.copy());
+        best.arrange(ways);
+        if (best.quarrel() > PEACE) {
+            List<List<Way>> rightward = rightward(ways);
+            for (List<List<Way>> order : List.of(rightward, rightward.reversed())) {
+                Arranger other = new Arranger(start.copy());
+                other.arrange(order);
+                best = other.total() < best.total() ? other : best;
             }
         }
-        return best;
+        return best.board;
     }
 
     /** The ways with the least cost of their own first. */
@@ -56,17 +60,15 @@ final class Arranger {
                 .toList();
     }
 
-    /** As given, from left to right and from right to left. */
-    private static List<List<List<Way>>> orders(List<List<Way>> ways) {
-        List<List<Way>> rightward = ways.stream()
+    private static List<List<Way>> rightward(List<List<Way>> ways) {
+        return ways.stream()
                 .sorted(Comparator.comparingDouble(
                         list -> list.getFirst().placing.extent().centre().x()))
                 .toList();
-        return List.of(ways, rightward, rightward.reversed());
     }
 
-    /** Places everything and returns the cost of the outcome. */
-    private double arrange(List<List<Way>> ways) {
+    /** Places everything. */
+    private void arrange(List<List<Way>> ways) {
         for (List<Way> list : ways) {
             Way best = best(list);
             board.add(best.placing);
@@ -76,7 +78,11 @@ final class Arranger {
         for (int round = 0; moved && round < ROUNDS; round++) {
             moved = improve(ways);
         }
-        return total();
+    }
+
+    /** What the sizes cost each other. */
+    private double quarrel() {
+        return total() - chosen.stream().mapToDouble(Way::alone).sum();
     }
 
     private double total() {

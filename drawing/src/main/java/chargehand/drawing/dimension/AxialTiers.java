@@ -26,6 +26,8 @@ final class AxialTiers {
 
     private static final double CLEAR_OF_WORDS = 0.6;
 
+    private static final List<Double> MIDDLES = List.of(0.5, 0.4, 0.6, 0.3, 0.7, 0.22, 0.78);
+
     /** Room between two lengths in one tier (mm). */
     private static final double CLEAR = 3;
 
@@ -99,15 +101,16 @@ final class AxialTiers {
     }
 
     private Tiered tiered(AxialDimension dimension, int tier, boolean wordsAfter) {
-        LinearDimension line = line(dimension, 0);
+        LinearDimension line = line(dimension, 0, 0.5);
         double from = scale.x(dimension.from()) - line.before(wordsAfter);
         double to = scale.x(dimension.to()) + line.after(wordsAfter);
         return new Tiered(dimension, tier, wordsAfter, from, to);
     }
 
-    private LinearDimension line(AxialDimension dimension, double y) {
+    private LinearDimension line(AxialDimension dimension, double y, double middle) {
         double from = scale.x(dimension.from());
-        return new LinearDimension(Local.at(new Point(from, y)), scale.x(dimension.to()) - from, dimension.wording());
+        return new LinearDimension(
+                Local.at(new Point(from, y)), scale.x(dimension.to()) - from, dimension.wording(), middle);
     }
 
     /**
@@ -138,7 +141,26 @@ final class AxialTiers {
             double start = side.outward() * (reach.applyAsDouble(face) + GAP);
             pen.line(Placing.Kind.EXTENSION, new Point(x, start), new Point(x, y + side.outward() * OVERSHOOT));
         }
-        line(tiered.dimension, y).draw(pen, tiered.wordsAfter);
+        line(tiered.dimension, y, middle(tiered)).draw(pen, tiered.wordsAfter);
         return pen.at(0);
+    }
+
+    /** Where words stand so that no extension line of a length further out runs through them, as a part of the span. */
+    private double middle(Tiered tiered) {
+        LinearDimension line = line(tiered.dimension, 0, 0.5);
+        double from = scale.x(tiered.dimension.from());
+        List<Double> passing = placed.stream()
+                .filter(other -> other.tier > tiered.tier)
+                .flatMap(other -> Stream.of(other.dimension.from(), other.dimension.to()))
+                .map(face -> scale.x(face) - from)
+                .toList();
+        return MIDDLES.stream()
+                .filter(part -> {
+                    double[] words = line.words(part);
+                    boolean within = words[0] >= 0 && words[1] <= line.span();
+                    return within && passing.stream().noneMatch(x -> x > words[0] && x < words[1]);
+                })
+                .findFirst()
+                .orElse(0.5);
     }
 }

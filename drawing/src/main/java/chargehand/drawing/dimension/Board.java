@@ -1,7 +1,6 @@
 package chargehand.drawing.dimension;
 
 import chargehand.drawing.picture.Box;
-import chargehand.drawing.picture.Point;
 import chargehand.drawing.picture.Segment;
 import chargehand.drawing.sign.Arrow;
 import chargehand.drawing.view.View;
@@ -21,8 +20,10 @@ final class Board {
     private static final double DIMENSIONS_CROSS = 500;
     private static final double EXTENSION_CROSSES_DIMENSION = 50;
     private static final double LEADERS_CROSS = 150;
-    private static final double LEADER_CROSSES = 30;
+    private static final double LEADER_CROSSES_DIMENSION = 100;
+    private static final double LEADER_CROSSES_EXTENSION = 40;
     private static final double LINES_CROWD = 40;
+    private static final double WORDS_IN_A_ROW = 20;
     private static final double ARROWS_CROWD = 40;
     private static final double WORDS_ON_AXIS = 25;
     private static final double WORDS_ON_HATCHING = 20;
@@ -31,6 +32,9 @@ final class Board {
 
     /** How much air words need round them (mm). */
     private static final double AIR = 0.7;
+
+    /** Nearer than this, two sizes side by side read as one (mm). */
+    private static final double ROW = 4;
 
     /** Nearer than this, two lines side by side read as one (mm). */
     private static final double CROWDED = 1.4;
@@ -105,7 +109,7 @@ final class Board {
      */
     double among(Placing placing, double enough) {
         double cost = 0;
-        Box wide = placing.extent().grown(CROWDED);
+        Box wide = placing.extent().grown(ROW);
         for (Placing other : placed) {
             if (wide.overlaps(other.extent())) {
                 cost += words(placing, other) + words(other, placing) + lines(placing, other) + tips(placing, other);
@@ -121,12 +125,16 @@ final class Board {
     private static double words(Placing one, Placing other) {
         double cost = 0;
         for (Box text : one.texts()) {
-            Box airy = text.grown(AIR / 2);
-            for (Box theirs : other.texts()) {
-                cost += airy.grown(AIR / 2).overlaps(theirs) ? WORDS_ON_WORDS / 2 : 0;
-            }
-            for (Placing.Stroke line : other.lines()) {
-                cost += line.segment().meets(airy) ? WORDS_ON_LINE : 0;
+            Box airy = text.grown(AIR);
+            Box row = new Box(text.left() - ROW, text.top(), text.right() + ROW, text.bottom());
+            if (row.overlaps(other.extent())) {
+                for (Box theirs : other.texts()) {
+                    cost += airy.overlaps(theirs) ? WORDS_ON_WORDS / 2 : row.overlaps(theirs) ? WORDS_IN_A_ROW : 0;
+                }
+                Box near = text.grown(AIR / 2);
+                for (Placing.Stroke line : other.lines()) {
+                    cost += line.segment().meets(near) ? WORDS_ON_LINE : 0;
+                }
             }
         }
         return cost;
@@ -138,7 +146,7 @@ final class Board {
             for (Placing.Stroke theirs : other.lines()) {
                 if (mine.segment().crosses(theirs.segment())) {
                     cost += crossing(mine.kind(), theirs.kind());
-                } else if (areLeaders(mine, theirs) && mine.segment().distance(theirs.segment()) < CROWDED) {
+                } else if (areLeaders(mine, theirs) && mine.segment().isNearer(theirs.segment(), CROWDED)) {
                     cost += LINES_CROWD;
                 }
             }
@@ -149,9 +157,9 @@ final class Board {
     /** Arrows that would lie on each other. */
     private static double tips(Placing one, Placing other) {
         double cost = 0;
-        for (Point mine : one.tips()) {
-            for (Point theirs : other.tips()) {
-                cost += mine.distance(theirs) < Arrow.LENGTH ? ARROWS_CROWD : 0;
+        for (Placing.Pointed mine : one.arrows()) {
+            for (Placing.Pointed theirs : other.arrows()) {
+                cost += mine.tip().distance(theirs.tip()) < Arrow.LENGTH ? ARROWS_CROWD : 0;
             }
         }
         return cost;
@@ -169,8 +177,10 @@ final class Board {
                 case LEADER -> LEADERS_CROSS;
             };
         }
-        return one == Placing.Kind.LEADER || other == Placing.Kind.LEADER
-                ? LEADER_CROSSES
-                : EXTENSION_CROSSES_DIMENSION;
+        if (one == Placing.Kind.LEADER || other == Placing.Kind.LEADER) {
+            boolean dimension = one == Placing.Kind.DIMENSION || other == Placing.Kind.DIMENSION;
+            return dimension ? LEADER_CROSSES_DIMENSION : LEADER_CROSSES_EXTENSION;
+        }
+        return EXTENSION_CROSSES_DIMENSION;
     }
 }

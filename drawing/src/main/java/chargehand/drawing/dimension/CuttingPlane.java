@@ -27,7 +27,7 @@ final class CuttingPlane {
         for (int side : new int[] {-1, 1}) {
             Point near = new Point(x, side * (outline + CLEAR));
             Point far = near.moved(0, side * STROKE);
-            pen.mark(new Mark.Line(LineStyle.WIDE, Ink.INK, near, far));
+            pen.sign(new Mark.Line(LineStyle.WIDE, Ink.INK, near, far));
             Point elbow = far.moved(0, -side * 1.2);
             pen.line(Placing.Kind.LEADER, elbow.moved(-Arrow.LENGTH - 2, 0), elbow);
             pen.arrow(elbow, 0);

@@ -37,6 +37,20 @@ public record Dimensioned(View view, List<Placing> placed, List<String> notes) {
         return marks;
     }
 
+    /** Whether words lie on words or on an outline somewhere. */
+    public boolean isCrowded() {
+        List<Box> texts =
+                placed.stream().flatMap(placing -> placing.texts().stream()).toList();
+        for (int i = 0; i < texts.size(); i++) {
+            Box text = texts.get(i);
+            boolean onText = texts.subList(i + 1, texts.size()).stream().anyMatch(text::overlaps);
+            if (onText || view.outlines().stream().anyMatch(line -> line.meets(text))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     private boolean liesOnView(Box text) {
         return text.overlaps(view.bounds());
     }

@@ -94,9 +94,8 @@ final class EdgeWays {
                 .outside(
                         Side.ABOVE,
                         subject.body().start(index).plus(section.length().half()));
-        boolean hollow = other.isMoreThan(own);
-        double radius = hollow ? subject.size(own) / 2 : Math.min(subject.size(own) / 2, seen);
-        add(edge, new Corner(x, radius, -Subject.out(end), hollow), false, end);
+        double most = section instanceof Section.Polygon ? seen : Double.MAX_VALUE;
+        add(edge, new Corner(x, subject.size(own) / 2, -Subject.out(end), other.isMoreThan(own), most), false, end);
     }
 
     private Length neighbour(int index, End end) {
@@ -125,7 +124,7 @@ final class EdgeWays {
 
     private void addMouth(Bore bore, Edge edge, Length diameter) {
         double x = subject.x(bore.from());
-        Corner corner = new Corner(x, subject.size(diameter) / 2, -Subject.out(bore.from()), true);
+        Corner corner = new Corner(x, subject.size(diameter) / 2, -Subject.out(bore.from()), true, Double.MAX_VALUE);
         add(edge, corner, true, bore.from());
     }
 
@@ -134,10 +133,11 @@ final class EdgeWays {
      *
      * @param into the way into the section: 1 to the right
      * @param hollow whether the edge leads outward from the radius
+     * @param most how far from the axis it can be seen: flats may hide a corner turned beyond them
      */
-    private record Corner(double x, double radius, int into, boolean hollow) {
+    private record Corner(double x, double radius, int into, boolean hollow, double most) {
         Point at(double along, double off, boolean below) {
-            double r = hollow ? radius + off : radius - off;
+            double r = Math.min(hollow ? radius + off : radius - off, most);
             return new Point(x + into * along, below ? r : -r);
         }
     }

@@ -1,10 +1,10 @@
 package chargehand.drawing.dimension;
 
 import chargehand.drawing.picture.Point;
+import chargehand.drawing.sign.Inscription;
 import chargehand.drawing.sign.Local;
 import chargehand.drawing.sign.Wording;
 import chargehand.drawing.view.EndView;
-import chargehand.drawing.view.View;
 import chargehand.part.Body;
 import chargehand.part.End;
 import chargehand.part.Section;
@@ -16,6 +16,7 @@ import java.util.List;
 public final class EndSizes {
     private static final double GAP = 1;
     private static final double OVERSHOOT = 2;
+    private static final double TITLE = 3.5;
 
     /** How much less than sharp corners must be before their diameter is given, as a part of it. */
     private static final double BLUNT = 0.995;
@@ -29,7 +30,24 @@ public final class EndSizes {
      */
     public static Dimensioned of(
             Body.Turned body, Solid solid, SizeText text, double scale, End from, List<Section.Polygon> given) {
-        View view = EndView.of(solid, scale, from);
+        return new Dimensioned(EndView.of(solid, scale, from), placed(body, text, scale, given), notes(given, text));
+    }
+
+    /** The same view to stand away from its place, with words that say from where it is seen. */
+    public static Dimensioned away(
+            Body.Turned body, Solid solid, SizeText text, double scale, End from, List<Section.Polygon> given) {
+        List<Placing> placed = new ArrayList<>(placed(body, text, scale, given));
+        Inscription title = new Inscription(Wording.of("seen from end " + from.name()), TITLE);
+        double top = new Dimensioned(EndView.of(solid, scale, from), placed, List.of())
+                .bounds()
+                .top();
+        placed.add(Placing.pen()
+                .label(title, Local.at(new Point(-title.width() / 2, top - TITLE)))
+                .at(0));
+        return new Dimensioned(EndView.of(solid, scale, from), placed, notes(given, text));
+    }
+
+    private static List<Placing> placed(Body.Turned body, SizeText text, double scale, List<Section.Polygon> given) {
         double outline = scale * body.largestDiameter().mm() / 2;
         List<Placing> placed = new ArrayList<>();
         for (Section.Polygon polygon : given) {
@@ -41,12 +59,14 @@ public final class EndSizes {
         given.stream()
                 .filter(EndSizes::isBlunt)
                 .forEach(polygon -> placed.add(overCorners(polygon, text, scale, outline)));
-        return new Dimensioned(view, placed, notes(given, text));
+        return placed;
     }
 
     private static Placing overFlats(Section.Polygon polygon, SizeText text, double scale, double y) {
         double flat = scale * polygon.flats().length().mm() / 2;
-        double end = flat * Math.tan(Math.PI / polygon.sides());
+        double corner = scale * polygon.corners().mm() / 2;
+        double sharp = flat * Math.tan(Math.PI / polygon.sides());
+        double end = Math.min(sharp, Math.sqrt(Math.max(0, corner * corner - flat * flat)));
         Placing.Pen pen = Placing.pen();
         for (double x : new double[] {-flat, flat}) {
             pen.line(Placing.Kind.EXTENSION, new Point(x, end + GAP), new Point(x, y + OVERSHOOT));

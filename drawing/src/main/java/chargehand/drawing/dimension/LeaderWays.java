@@ -7,14 +7,14 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The ways a leader can run from what it points at to its label: at 60° rather than 45, 30 or 75, never upright or level,
+ * The ways a leader can run from what it points at to its label: at 60° rather than 45 or 75, never upright or level,
  * with a short shelf at the label.
  *
  * @param label what stands at its end
  * @param base what a leader costs before its length
  */
 record LeaderWays(Label label, double base) {
-    private static final List<Integer> ANGLES = List.of(60, 45, 75, 30);
+    private static final List<Integer> ANGLES = List.of(60, 45, 75);
     private static final double SHELF = 3;
     private static final double CLEAR = 1;
     private static final double PER_MM = 0.35;

@@ -11,8 +11,13 @@ import chargehand.drawing.sign.Wording;
  *
  * @param frame along the line, its origin at the line's beginning; words stand on its upper side
  * @param span from one end to the other (mm)
+ * @param middle where the middle of words stands that fit between the ends, as a part of the span
  */
-record LinearDimension(Local frame, double span, Wording wording) {
+record LinearDimension(Local frame, double span, Wording wording, double middle) {
+    LinearDimension(Local frame, double span, Wording wording) {
+        this(frame, span, wording, 0.5);
+    }
+
     /** From the line to the words (mm). */
     private static final double LIFT = 0.9;
 
@@ -35,6 +40,12 @@ record LinearDimension(Local frame, double span, Wording wording) {
 
     private Inscription text() {
         return text(wording);
+    }
+
+    /** Where words between the ends begin and end (mm along the line), if their middle stands at a part of the span. */
+    double[] words(double part) {
+        double half = text().width() / 2 + CLEAR;
+        return new double[] {part * span - half, part * span + half};
     }
 
     /** How far words rise above the line (mm). */
@@ -73,7 +84,7 @@ record LinearDimension(Local frame, double span, Wording wording) {
     void draw(Placing.Pen pen, boolean wordsAfter) {
         double from = arrowsFit() ? 0 : -TAIL;
         double to = arrowsFit() ? span : span + TAIL;
-        double at = (span - text().width()) / 2;
+        double at = middle * span - text().width() / 2;
         if (!wordsFit()) {
             double start = arrowsFit() ? CLEAR : Arrow.LENGTH + CLEAR;
             at = wordsAfter ? span + start : -start - text().width();

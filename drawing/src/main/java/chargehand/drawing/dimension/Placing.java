@@ -11,28 +11,36 @@ import chargehand.drawing.sign.Label;
 import chargehand.drawing.sign.Local;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
+import java.util.stream.Collectors;
 
 /**
  * One way to put one size on the drawing.
  *
- * @param marks what is drawn
- * @param texts the boxes its words cover
+ * @param labels its words
+ * @param signs what is drawn of it besides lines, arrows and words
+ * @param texts the boxes that its words cover
  * @param lines its lines, by kind
- * @param tips where its arrows touch
+ * @param arrows its arrows
  * @param extent the box that holds its lines and words
  * @param cost how little this way is liked in itself
  */
 public record Placing(
-        List<Mark> marks, List<Box> texts, List<Stroke> lines, List<Point> tips, Box extent, double cost) {
+        List<Lettered> labels,
+        List<Mark> signs,
+        List<Box> texts,
+        List<Stroke> lines,
+        List<Pointed> arrows,
+        Box extent,
+        double cost) {
     /** The height of all words at sizes (mm): ISO 3098, and readable at the machine. */
     static final double HEIGHT = 3.5;
 
     public Placing {
-        marks = List.copyOf(marks);
+        labels = List.copyOf(labels);
+        signs = List.copyOf(signs);
         texts = List.copyOf(texts);
         lines = List.copyOf(lines);
-        tips = List.copyOf(tips);
+        arrows = List.copyOf(arrows);
     }
 
     /** What a line at a size is for. */
@@ -45,32 +53,60 @@ public record Placing(
     /** A line and what it is for. */
     public record Stroke(Kind kind, Segment segment) {}
 
+    /** A label and the frame at whose origin it begins. */
+    public record Lettered(Label label, Local frame) {}
+
+    /** An arrow: where its tip is, and which way it points (degrees). */
+    public record Pointed(Point tip, double direction) {}
+
+    /** Its words as one would type them. */
+    public String says() {
+        return labels.stream().map(lettered -> lettered.label.toString()).collect(Collectors.joining(" "));
+    }
+
+    /** Where its arrows touch. */
+    public List<Point> tips() {
+        return arrows.stream().map(Pointed::tip).toList();
+    }
+
+    /** What is drawn. */
+    public List<Mark> marks() {
+        List<Mark> marks = new ArrayList<>();
+        for (Stroke line : lines) {
+            Segment segment = line.segment;
+            marks.add(new Mark.Line(LineStyle.NARROW, Ink.INK, segment.from(), segment.to()));
+        }
+        arrows.forEach(arrow -> marks.add(Arrow.at(arrow.tip, arrow.direction)));
+        marks.addAll(signs);
+        labels.forEach(lettered -> marks.addAll(lettered.label.marks(lettered.frame)));
+        return marks;
+    }
+
     static Pen pen() {
         return new Pen();
     }
 
     /** Puts a placing together. */
     static final class Pen {
-        private final List<Mark> marks = new ArrayList<>();
+        private final List<Lettered> labels = new ArrayList<>();
+        private final List<Mark> signs = new ArrayList<>();
         private final List<Box> texts = new ArrayList<>();
         private final List<Stroke> lines = new ArrayList<>();
-        private final List<Point> tips = new ArrayList<>();
+        private final List<Pointed> arrows = new ArrayList<>();
 
         Pen line(Kind kind, Point from, Point to) {
-            marks.add(new Mark.Line(LineStyle.NARROW, Ink.INK, from, to));
             lines.add(new Stroke(kind, new Segment(from, to)));
             return this;
         }
 
         Pen arrow(Point tip, double direction) {
-            marks.add(Arrow.at(tip, direction));
-            tips.add(tip);
+            arrows.add(new Pointed(tip, direction));
             return this;
         }
 
         /** A label that begins at a frame's origin. */
         Pen label(Label label, Local frame) {
-            marks.addAll(label.marks(frame));
+            labels.add(new Lettered(label, frame));
             texts.add(label.box(frame));
             return this;
         }
@@ -81,21 +117,24 @@ public record Placing(
             return this;
         }
 
-        Pen mark(Mark mark) {
-            marks.add(mark);
+        Pen sign(Mark mark) {
+            signs.add(mark);
             return this;
         }
 
         Placing at(double cost) {
-            Box extent = Stream.concat(
-                            texts.stream(),
-                            lines.stream()
-                                    .map(line -> Box.around(List.of(
-                                            line.segment().from(),
-                                            line.segment().to()))))
-                    .reduce(Box::with)
-                    .orElseThrow();
-            return new Placing(marks, texts, lines, tips, extent, cost);
+            Box extent = null;
+            for (Box text : texts) {
+                extent = extent == null ? text : extent.with(text);
+            }
+            for (Stroke line : lines) {
+                Box box = line.segment.box();
+                extent = extent == null ? box : extent.with(box);
+            }
+            if (extent == null) {
+                throw new IllegalStateException("a size has words or lines");
+            }
+            return new Placing(labels, signs, texts, lines, arrows, extent, cost);
         }
     }
 }

@@ -19,7 +19,7 @@ final class SectionWays {
     private static final Pattern BY = Pattern.compile("(?<=\\d)x(?=\\d)");
     private static final double LEADER = 14;
     private static final double CALLOUT = 2;
-    private static final List<Double> PARTS = List.of(0.5, 0.3, 0.7, 0.15, 0.85);
+    private static final List<Double> PARTS = List.of(0.5, 0.25, 0.75, 0.9);
 
     private final Subject subject;
     private final int index;

@@ -25,6 +25,8 @@ public record SizeText(LengthUnit unit) {
     private static final Pattern DECIMAL_COMMA = Pattern.compile("^(\\d*),(\\d+)$");
     private static final Pattern PRINTABLE = Pattern.compile("[\\x20-\\x7e]+");
 
+    private static final char MINUS = '\u2212';
+
     /** Decimals of a limit: a micrometre, a tenth of a thou. */
     private int decimals() {
         return switch (unit) {
@@ -99,7 +101,7 @@ public record SizeText(LengthUnit unit) {
     }
 
     private String signed(Length deviation) {
-        return LengthText.signedFigures(deviation, unit);
+        return LengthText.signedFigures(deviation, unit).replace('-', MINUS);
     }
 
     private String deviation(Length deviation) {

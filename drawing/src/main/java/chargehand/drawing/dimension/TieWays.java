@@ -120,7 +120,7 @@ final class TieWays {
     private static Placing mark(Placing.Pen pen, Point tip, Side side, DatumMark mark, double cost) {
         Local frame = new Local(tip, side == Side.ABOVE ? 0 : 180);
         for (Mark part : mark.marks(frame, Local.at(tip))) {
-            pen.mark(part);
+            pen.sign(part);
         }
         double half = mark.side() / 2;
         Point near = frame.at(-half, mark.stem());

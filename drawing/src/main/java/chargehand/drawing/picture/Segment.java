@@ -5,8 +5,8 @@ import java.util.List;
 
 /** A straight line from one point to another, for telling what crosses what. */
 public record Segment(Point from, Point to) {
-    /** How near two directions are before they count as the same line (sine of the angle between them). */
-    private static final double PARALLEL = 1e-9;
+    /** How near two directions are before they count as the same (square of the sine of the angle between them). */
+    private static final double PARALLEL = 1e-18;
 
     /** The straight lines from point to point. */
     public static List<Segment> along(List<Point> points) {
@@ -21,46 +21,61 @@ public record Segment(Point from, Point to) {
         return from.distance(to);
     }
 
+    private double dx() {
+        return to.x() - from.x();
+    }
+
+    private double dy() {
+        return to.y() - from.y();
+    }
+
+    private double square() {
+        return dx() * dx() + dy() * dy();
+    }
+
+    /** The least box that holds it. */
+    public Box box() {
+        return new Box(
+                Math.min(from.x(), to.x()),
+                Math.min(from.y(), to.y()),
+                Math.max(from.x(), to.x()),
+                Math.max(from.y(), to.y()));
+    }
+
     /** Whether the two cross at one point, neither touching the other only with an end. */
     public boolean crosses(Segment other) {
-        if (isBeside(
-                Math.min(other.from.x(), other.to.x()),
-                Math.min(other.from.y(), other.to.y()),
-                Math.max(other.from.x(), other.to.x()),
-                Math.max(other.from.y(), other.to.y()))) {
+        if (isApart(other, 0)) {
             return false;
         }
-        double turn = turn(to, other);
-        if (Math.abs(turn) <= PARALLEL * length() * other.length()) {
+        double turn = dx() * other.dy() - dy() * other.dx();
+        if (turn * turn <= PARALLEL * square() * other.square()) {
             return false;
         }
-        double here = cross(other.from.x() - from.x(), other.from.y() - from.y(), other) / turn;
-        double there = cross(other.from.x() - from.x(), other.from.y() - from.y(), this) / turn;
+        double x = other.from.x() - from.x();
+        double y = other.from.y() - from.y();
+        double here = (x * other.dy() - y * other.dx()) / turn;
+        double there = (x * dy() - y * dx()) / turn;
         return here > 0 && here < 1 && there > 0 && there < 1;
     }
 
-    private double turn(Point end, Segment other) {
-        return cross(end.x() - from.x(), end.y() - from.y(), other);
-    }
-
-    private static double cross(double dx, double dy, Segment along) {
-        return dx * (along.to.y() - along.from.y()) - dy * (along.to.x() - along.from.x());
+    /** Whether the two are plainly further apart than a distance: the boxes that hold them are. */
+    private boolean isApart(Segment other, double distance) {
+        return Math.max(from.x(), to.x()) + distance < Math.min(other.from.x(), other.to.x())
+                || Math.min(from.x(), to.x()) - distance > Math.max(other.from.x(), other.to.x())
+                || Math.max(from.y(), to.y()) + distance < Math.min(other.from.y(), other.to.y())
+                || Math.min(from.y(), to.y()) - distance > Math.max(other.from.y(), other.to.y());
     }
 
     /** Whether any of this line lies within a box or ends on its border. */
     public boolean meets(Box box) {
-        if (isBeside(box.left(), box.top(), box.right(), box.bottom())) {
+        boolean beside = Math.max(from.x(), to.x()) < box.left()
+                || Math.min(from.x(), to.x()) > box.right()
+                || Math.max(from.y(), to.y()) < box.top()
+                || Math.min(from.y(), to.y()) > box.bottom();
+        if (beside) {
             return false;
         }
         return box.holds(from) || box.holds(to) || sides(box).stream().anyMatch(this::crosses);
-    }
-
-    /** Whether both ends lie beyond the same side of a box, so that it cannot be met. */
-    private boolean isBeside(double left, double top, double right, double bottom) {
-        return Math.max(from.x(), to.x()) < left
-                || Math.min(from.x(), to.x()) > right
-                || Math.max(from.y(), to.y()) < top
-                || Math.min(from.y(), to.y()) > bottom;
     }
 
     private static List<Segment> sides(Box box) {
@@ -72,23 +87,22 @@ public record Segment(Point from, Point to) {
 
     /** How far a point lies from this line (mm). */
     public double distance(Point point) {
-        double length = length();
-        if (length == 0) {
+        double square = square();
+        if (square == 0) {
             return from.distance(point);
         }
-        double dx = to.x() - from.x();
-        double dy = to.y() - from.y();
-        double part = ((point.x() - from.x()) * dx + (point.y() - from.y()) * dy) / (length * length);
+        double part = ((point.x() - from.x()) * dx() + (point.y() - from.y()) * dy()) / square;
         return from.between(to, Math.clamp(part, 0.0, 1.0)).distance(point);
     }
 
-    /** How far another line lies from this one (mm), 0 where they cross. */
-    public double distance(Segment other) {
-        if (crosses(other)) {
-            return 0;
-        }
-        double mine = Math.min(other.distance(from), other.distance(to));
-        return Math.min(mine, Math.min(distance(other.from), distance(other.to)));
+    /** Whether another line comes nearer to this one than a distance (mm), or crosses it. */
+    public boolean isNearer(Segment other, double distance) {
+        return !isApart(other, distance)
+                && (crosses(other)
+                        || other.distance(from) < distance
+                        || other.distance(to) < distance
+                        || distance(other.from) < distance
+                        || distance(other.to) < distance);
     }
 
     public Segment moved(double right, double down) {

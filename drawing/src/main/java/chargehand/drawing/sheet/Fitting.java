@@ -2,16 +2,12 @@ package chargehand.drawing.sheet;
 
 import chargehand.drawing.lettering.Lettering;
 import chargehand.drawing.picture.Box;
-import chargehand.drawing.view.AxialScale;
-import chargehand.drawing.view.Shortening;
-import chargehand.part.Body;
 import chargehand.part.Part;
-import chargehand.part.shape.Solid;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
+import java.util.Optional;
+import java.util.function.Supplier;
 
 /**
  * What goes on the sheet: its size, the scale, the views where they lie, and the notes.
@@ -35,65 +31,45 @@ record Fitting(SheetSize sheet, DrawingScale scale, List<Layout.Placed> views, L
     private static final double MARGIN = 4;
     static final Lettering NOTE = Lettering.height(2.5);
 
-    /** The first of sheet and scale on which the part goes: full size if it can be, an office sheet if it can be. */
+    /**
+     * The first of sheet and scale on which the part goes with nothing on top of anything: full size if it can be, an office
+     * sheet if it can be. Where words lie on words everywhere, the first on which it goes at all.
+     */
     static Fitting of(Part part) {
-        Ways ways = ways(part);
+        LayoutWays ways = LayoutWays.of(part);
+        Optional<Fitting> crowded = Optional.empty();
         for (SheetSize sheet : SheetSize.values()) {
-            double width = sheet.frame().width() - 2 * MARGIN;
             for (DrawingScale scale : scales(ways.largest(), sheet)) {
-                for (List<Layout.Placed> views : ways.at(scale, width)) {
-                    Fitting fitting = fitting(part, sheet, scale, views);
-                    if (fitting.fits()) {
-                        return fitting;
-                    }
+                Optional<Fitting> fitting = of(part, ways, sheet, scale);
+                if (fitting.isPresent() && !fitting.orElseThrow().isCrowded()) {
+                    return fitting.orElseThrow();
                 }
+                crowded = crowded.or(() -> fitting);
             }
         }
-        throw new IllegalArgumentException("the part is too large for any sheet: " + ways.largest() + " mm");
+        return crowded.orElseThrow(() -> new IllegalArgumentException(
+                "the part goes on no sheet at any scale: its largest size is " + ways.largest() + " mm"));
     }
 
-    /** The ways to lay out one part at a scale, the best liked first. */
-    private interface Ways {
-        /** Its largest size (mm). */
-        double largest();
-
-        /** The ways, each laid out only when it is looked at. */
-        Iterable<List<Layout.Placed>> at(DrawingScale scale, double width);
+    /** The first way that goes on a sheet at a scale without crowding, failing that the first that goes on it. */
+    private static Optional<Fitting> of(Part part, LayoutWays ways, SheetSize sheet, DrawingScale scale) {
+        double width = sheet.frame().width() - 2 * MARGIN;
+        Optional<Fitting> crowded = Optional.empty();
+        for (Supplier<List<Layout.Placed>> way : ways.at(scale, width)) {
+            Fitting fitting = of(part, sheet, scale, way.get());
+            if (fitting.fits() && !fitting.isCrowded()) {
+                return Optional.of(fitting);
+            }
+            crowded = crowded.or(() -> Optional.of(fitting).filter(Fitting::fits));
+        }
+        return crowded;
     }
 
-    private static Ways ways(Part part) {
-        return switch (part.body()) {
-            case Body.Turned body -> new Turned(part, body, Solid.of(body));
-            case Body.Block block -> new Block(part, block);
-        };
-    }
-
-    private record Turned(Part part, Body.Turned body, Solid solid) implements Ways {
-        @Override
-        public double largest() {
-            return Math.max(body.length().mm(), body.largestDiameter().mm());
-        }
-
-        @Override
-        public Iterable<List<Layout.Placed>> at(DrawingScale scale, double width) {
-            Set<AxialScale> axial =
-                    new LinkedHashSet<>(List.of(AxialScale.of(scale.factor()), Shortening.of(solid, scale.factor())));
-            return () -> axial.stream()
-                    .map(one -> Layout.of(part, body, solid, one, width))
-                    .iterator();
-        }
-    }
-
-    private record Block(Part part, Body.Block block) implements Ways {
-        @Override
-        public double largest() {
-            return Math.max(block.length().length().mm(), block.width().length().mm());
-        }
-
-        @Override
-        public Iterable<List<Layout.Placed>> at(DrawingScale scale, double width) {
-            return List.of(BlockLayout.of(part, block, scale.factor(), width));
-        }
+    private static Fitting of(Part part, SheetSize sheet, DrawingScale scale, List<Layout.Placed> views) {
+        List<String> said = new ArrayList<>();
+        views.forEach(view -> said.addAll(view.view().notes()));
+        List<String> notes = Notes.of(part, said);
+        return new Fitting(sheet, scale, views, notes, room(sheet, notes));
     }
 
     private static List<DrawingScale> scales(double largest, SheetSize sheet) {
@@ -108,13 +84,6 @@ record Fitting(SheetSize sheet, DrawingScale scale, List<Layout.Placed> views, L
                 .toList();
     }
 
-    private static Fitting fitting(Part part, SheetSize sheet, DrawingScale scale, List<Layout.Placed> views) {
-        List<String> said = new ArrayList<>();
-        views.forEach(view -> said.addAll(view.view().notes()));
-        List<String> notes = Notes.of(part, said);
-        return new Fitting(sheet, scale, views, notes, room(sheet, notes));
-    }
-
     private static Box room(SheetSize sheet, List<String> notes) {
         Box frame = sheet.frame();
         double below = TitleBlock.HEIGHT + notes.size() * NOTE.linePitch() + 2 * MARGIN;
@@ -124,5 +93,9 @@ record Fitting(SheetSize sheet, DrawingScale scale, List<Layout.Placed> views, L
     private boolean fits() {
         Box bounds = Layout.bounds(views);
         return bounds.width() <= room.width() && bounds.height() <= room.height();
+    }
+
+    private boolean isCrowded() {
+        return views.stream().anyMatch(view -> view.view().isCrowded());
     }
 }

@@ -18,14 +18,15 @@ import chargehand.part.Section;
 import chargehand.part.shape.Solid;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * The views of a turned part at one scale with their sizes, laid out in first-angle projection: the view from the left at
- * the right, the view from the right at the left, sections of keyways in a row below.
+ * the right, the view from the right at the left, or in a row below with the sections of keyways.
  */
 final class Layout {
     private static final double BETWEEN = 12;
-    private static final double BETWEEN_SECTIONS = 18;
+    private static final double BETWEEN_IN_ROW = 18;
 
     private final Part part;
     private final Body.Turned body;
@@ -40,17 +41,25 @@ final class Layout {
         }
     }
 
-    private Layout(Part part, Body.Turned body, Solid solid, AxialScale scale) {
+    /** Where end views stand. */
+    enum Ends {
+        /** In their place in first-angle projection. */
+        BESIDE,
+        /** In a row below, with words that say from where they are seen. */
+        BELOW
+    }
+
+    private Layout(Part part, Body.Turned body, AxialScale scale) {
         this.part = part;
         this.body = body;
-        this.solid = solid;
+        this.solid = Solid.of(body);
         this.scale = scale;
     }
 
     /** Lays out a part, keeping sizes within a width where they can be (mm). */
-    static List<Placed> of(Part part, Body.Turned body, Solid solid, AxialScale scale, double width) {
-        Layout layout = new Layout(part, body, solid, scale);
-        layout.lay(width);
+    static List<Placed> of(Part part, Body.Turned body, AxialScale scale, Ends ends, double width) {
+        Layout layout = new Layout(part, body, scale);
+        layout.lay(ends, width);
         return layout.views;
     }
 
@@ -58,43 +67,64 @@ final class Layout {
         return views.stream().map(Placed::bounds).reduce(Box::with).orElseThrow();
     }
 
-    private void lay(double width) {
-        Cut cut = body.inside().isEmpty() ? Cut.NONE : Cut.HALF;
-        List<Placed> ends = ends();
-        double length = scale.x(body.length());
-        double taken = ends.stream()
-                .mapToDouble(end -> end.view.bounds().width() + BETWEEN)
-                .sum();
-        double margin = Math.max(0, (width - taken - length) / 2);
-        Box limits = new Box(-margin, -10_000, length + margin, 10_000);
-        Dimensioned main = TurnedSizes.of(part, body, new Look(solid, scale, cut), limits);
+    private void lay(Ends place, double width) {
+        List<EndSeen> ends = ends();
+        double taken = place == Ends.BELOW
+                ? 0
+                : ends.stream()
+                        .mapToDouble(end -> beside(end).bounds().width() + BETWEEN)
+                        .sum();
+        Dimensioned main = main(width - taken);
         views.add(new Placed(main, 0, 0));
-        for (Placed end : ends) {
-            Box own = end.view.bounds();
-            double x = end.x > 0
-                    ? main.bounds().right() + BETWEEN - own.left()
-                    : main.bounds().left() - BETWEEN - own.right();
-            views.add(new Placed(end.view, x, 0));
+        List<Dimensioned> below = new ArrayList<>();
+        for (EndSeen end : ends) {
+            switch (place) {
+                case BESIDE -> views.add(beside(main.bounds(), end));
+                case BELOW -> below.add(EndSizes.away(body, solid, text(), scale.scale(), end.from, end.given));
+            }
         }
-        sections();
+        below.addAll(sections());
+        row(below);
     }
 
-    /** The end views that polygons need, with x telling on which side they go. */
-    private List<Placed> ends() {
+    private Dimensioned main(double width) {
+        Cut cut = body.inside().isEmpty() ? Cut.NONE : Cut.HALF;
+        double length = scale.x(body.length());
+        double margin = Math.max(0, (width - length) / 2);
+        Box limits = new Box(-margin, -10_000, length + margin, 10_000);
+        return TurnedSizes.of(part, body, new Look(solid, scale, cut), limits);
+    }
+
+    /** The view from the left stands at the right, the view from the right at the left. */
+    private Placed beside(Box main, EndSeen end) {
+        Dimensioned view = beside(end);
+        Box own = view.bounds();
+        double x = end.from == End.A ? main.right() + BETWEEN - own.left() : main.left() - BETWEEN - own.right();
+        return new Placed(view, x, 0);
+    }
+
+    private Dimensioned beside(EndSeen end) {
+        return EndSizes.of(body, solid, text(), scale.scale(), end.from, end.given);
+    }
+
+    private SizeText text() {
+        return new SizeText(part.unit());
+    }
+
+    /** An end view, and which polygons it gives. */
+    private record EndSeen(End from, List<Section.Polygon> given) {}
+
+    /** The end views that polygons need. */
+    private List<EndSeen> ends() {
         List<Section.Polygon> fromA = new ArrayList<>();
         List<Section.Polygon> fromB = new ArrayList<>();
         for (Solid.FlatsPlace place : solid.flats()) {
             boolean left = EndView.shows(solid, place, End.A) || !EndView.shows(solid, place, End.B);
             (left ? fromA : fromB).add(polygon(place.name()));
         }
-        List<Placed> ends = new ArrayList<>();
-        if (!fromA.isEmpty()) {
-            ends.add(new Placed(end(End.A, fromA), 1, 0));
-        }
-        if (!fromB.isEmpty()) {
-            ends.add(new Placed(end(End.B, fromB), -1, 0));
-        }
-        return ends;
+        return Stream.of(new EndSeen(End.A, fromA), new EndSeen(End.B, fromB))
+                .filter(end -> !end.given.isEmpty())
+                .toList();
     }
 
     private Section.Polygon polygon(String name) {
@@ -106,24 +136,26 @@ final class Layout {
                 .orElseThrow();
     }
 
-    private Dimensioned end(End from, List<Section.Polygon> given) {
-        return EndSizes.of(body, solid, new SizeText(part.unit()), scale.scale(), from, given);
-    }
-
-    /** Sections of keyways in a row below everything else, from the left. */
-    private void sections() {
-        Box above = bounds(views);
-        double left = 0;
-        int number = 0;
+    private List<Dimensioned> sections() {
+        List<Dimensioned> sections = new ArrayList<>();
         for (Across feature : body.across()) {
             if (feature instanceof Across.Keyway keyway) {
-                Dimensioned section = KeySizes.of(
-                        solid, new SizeText(part.unit()), scale.scale(), keyway, TurnedSizes.sectionLetter(number++));
-                Box own = section.bounds();
-                double x = left - own.left();
-                views.add(new Placed(section, x, above.bottom() + BETWEEN - own.top()));
-                left = x + own.right() + BETWEEN_SECTIONS;
+                String letter = TurnedSizes.sectionLetter(sections.size());
+                sections.add(KeySizes.of(solid, text(), scale.scale(), keyway, letter));
             }
+        }
+        return sections;
+    }
+
+    /** Further views in a row below everything else, from the left. */
+    private void row(List<Dimensioned> below) {
+        double bottom = bounds(views).bottom();
+        double left = 0;
+        for (Dimensioned view : below) {
+            Box own = view.bounds();
+            double x = left - own.left();
+            views.add(new Placed(view, x, bottom + BETWEEN - own.top()));
+            left = x + own.right() + BETWEEN_IN_ROW;
         }
     }
 }

@@ -22,7 +22,7 @@ public final class PartDrawing {
         return sheet(part, heading, Fitting.of(part));
     }
 
-    private static Picture sheet(Part part, Heading heading, Fitting fitting) {
+    static Picture sheet(Part part, Heading heading, Fitting fitting) {
         Canvas canvas = new Canvas();
         Box frame = fitting.sheet().frame();
         canvas.box(LineStyle.FRAME, new Point(frame.left(), frame.top()), frame.width(), frame.height());
