@@ -15,6 +15,7 @@ import chargehand.method.task.Task;
 import chargehand.method.work.Blanks;
 import chargehand.method.work.Standing;
 import chargehand.part.Across;
+import chargehand.part.Edge;
 import chargehand.part.End;
 import chargehand.part.Section;
 import java.util.ArrayList;
@@ -121,7 +122,10 @@ final class TableHoldings {
     private static Choice across(Machine machine, Laid laid, Standing work, Position position) {
         Shape shape = work.shape();
         int index = position.section();
-        var grip = new Holding.Grip(shape.start(index), shape.end(index), work.diameter(index));
+        var grip = new Holding.Grip(
+                shape.start(index).plus(edge(shape.edge(index, End.A))),
+                shape.end(index).minus(edge(shape.edge(index, End.B))),
+                work.diameter(index));
         boolean drilling = position.kind() == Choice.Work.CROSS_DRILLING;
         return new Choice(
                 machine,
@@ -135,16 +139,33 @@ final class TableHoldings {
                 List.of());
     }
 
+    /** A section's length between its edges. */
+    private static Length plainLength(Shape shape, int index) {
+        return shape.section(index)
+                .length()
+                .minus(edge(shape.edge(index, End.A)))
+                .minus(edge(shape.edge(index, End.B)));
+    }
+
+    /** How much of a section an edge takes up. */
+    private static Length edge(Edge edge) {
+        return switch (edge) {
+            case Edge.Plain plain -> Length.ZERO;
+            case Edge.Chamfer chamfer -> chamfer.length().length();
+            case Edge.Radius radius -> radius.radius().length();
+        };
+    }
+
     /** The longest finished plain section: what work is laid on. */
     private static Optional<Integer> longestPlain(Standing work) {
         Shape shape = work.shape();
         Optional<Integer> longest = Optional.empty();
         for (int i = 0; i < shape.count(); i++) {
             boolean plain = shape.section(i) instanceof Section.Round && !work.isRaw(i);
-            Length length = shape.section(i).length();
+            Length length = plainLength(shape, i);
             if (plain
                     && !length.isLessThan(LEAST_LAID)
-                    && longest.filter(best -> !shape.section(best).length().isLessThan(length))
+                    && longest.filter(best -> !plainLength(shape, best).isLessThan(length))
                             .isEmpty()) {
                 longest = Optional.of(i);
             }

@@ -24,6 +24,9 @@ final class Owned {
     /** How much smaller than the bore the hole is into which a boring bar must go. */
     private static final Length PILOT_ROOM = Length.mm(1.5);
 
+    /** How near the angle of a countersink must be to that of a cone (degrees). */
+    private static final double CONE_NEAR = 0.5;
+
     private final Kit kit;
     private final Tooling tooling;
     private final ThreadWays ways;
@@ -81,8 +84,21 @@ final class Owned {
                         .anyMatch(reamer ->
                                 reamer.diameter().equals(reamed.diameter().length()));
             case Bore.Tapped tapped -> ways.hasTap(tapped.thread());
-            case Bore.Coned coned -> true;
+            case Bore.Coned coned -> hasConeTool(coned);
         };
+    }
+
+    /** A countersink of its angle, or a bar that enters its narrow end. */
+    private boolean hasConeTool(Bore.Coned cone) {
+        Length narrow = cone.to().length();
+        Length wider = cone.mouth().length().minus(narrow);
+        Length deep = wider.half().times(1 / cone.angle().half().tan());
+        return BoringBars.pick(tooling, narrow, deep).isPresent()
+                || tooling.holeTools().countersinks().stream()
+                        .anyMatch(tool ->
+                                Math.abs(tool.angle().degrees() - cone.angle().degrees()) < CONE_NEAR
+                                        && !tool.largest()
+                                                .isLessThan(cone.mouth().length()));
     }
 
     private boolean has(Across across) {

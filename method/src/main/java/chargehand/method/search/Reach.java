@@ -180,7 +180,8 @@ final class Reach {
         if (shape().edge(index, corner.side()) instanceof Edge.Radius && shape().isHollow(index, corner.side())) {
             return soFar.get(work.tasks().number(turned(index)));
         }
-        if (!choice.clear().contains(at, at)) {
+        Length joint = corner.side().other().from(at, reach(shape().edge(index, corner.side())));
+        if (!choice.clear().contains(Length.least(at, joint), Length.most(at, joint))) {
             return false;
         }
         if (isFree(corner.side())) {
@@ -191,6 +192,15 @@ final class Reach {
                 && !shape().section(behind).length().isLessThan(ROOM_BEHIND)
                 && isDoneBy(turned(behind))
                 && isClear(behind);
+    }
+
+    /** How far along the axis an edge reaches from its corner. */
+    private static Length reach(Edge edge) {
+        return switch (edge) {
+            case Edge.Plain plain -> Length.ZERO;
+            case Edge.Chamfer chamfer -> chamfer.length().length();
+            case Edge.Radius radius -> radius.radius().length();
+        };
     }
 
     private boolean canThread(Task.Threading thread) {
@@ -233,9 +243,10 @@ final class Reach {
         };
     }
 
+    /** Work is never parted with a centre in its end: it would jam as it comes free. */
     private boolean canPartOff() {
         return work.slot()
-                .filter(slot -> !isFree(slot.bar()))
+                .filter(slot -> !choice.isCentred() && !isFree(slot.bar()))
                 .filter(slot -> choice.clear()
                         .contains(
                                 Length.least(slot.partSide(), slot.barSide()),

@@ -237,7 +237,7 @@ final class InsideWork {
         boolean countersink = tools.countersinks().stream()
                 .anyMatch(tool -> Math.abs(tool.angle().degrees() - bore.angle().degrees()) < 0.5
                         && !tool.largest().isLessThan(bore.mouth().length()));
-        String tool = countersink ? "countersink " + angle : "boring bar, top slide at half the angle";
+        String tool = countersink ? "countersink " + angle : barFor(bore) + ", top slide at half the angle";
         String say = "Cut the " + angle + " cone to Ø " + size(bore.mouth().length()) + " at the mouth";
         var draft = new Draft(say, cut, tool, lathe.unit());
         if (!countersink) {
@@ -249,12 +249,29 @@ final class InsideWork {
         drafts.add(draft);
     }
 
+    /** The bar that enters the narrow end of a cone. */
+    private String barFor(Bore.Coned bore) {
+        Length narrow = bore.to().length();
+        Length depth = bore.mouth()
+                .length()
+                .minus(narrow)
+                .half()
+                .times(1 / bore.angle().half().tan());
+        return BoringBars.pick(making.kit().tooling(), narrow, depth)
+                .map(LatheTool.BoringBar::name)
+                .orElse("boring bar");
+    }
+
     private void mouth(List<Draft> drafts, End end, Edge edge, Length diameter) {
         if (edge instanceof Edge.Chamfer chamfer) {
             Length face = end == End.A ? Length.ZERO : making.body().length();
             var form = new Cut.EdgeForm.Chamfer(chamfer.length().length(), chamfer.angle());
             var cut = new Cut.FinishEdge(face, diameter, end.other(), true, form);
-            var draft = new Draft("Chamfer the mouth " + chamfer.length().text(), cut, "chamfering tool", lathe.unit());
+            String tool = making.kit().tooling().latheTools(LatheTool.Chamfering.class).stream()
+                    .map(LatheTool.Chamfering::name)
+                    .findFirst()
+                    .orElse("chamfering tool");
+            var draft = new Draft("Chamfer the mouth " + chamfer.length().text(), cut, tool, lathe.unit());
             speed(draft, diameter, CutKind.CHAMFERING);
             drafts.add(draft.takes(OperationTimes.HAND_FEED_MINUTES));
         }

@@ -181,16 +181,21 @@ final class LatheSetUp {
         }
     }
 
-    /** The diameter a groove is cut down from: what its smaller neighbour leaves there. */
+    /** The diameter a groove is cut down from, on which its tool is touched: the smaller neighbour that stands proud of it. */
     private Length groundBeside(int index) {
         Length ground = work.diameter(index);
         for (End side : End.values()) {
             int neighbour = shape().neighbour(index, side);
-            if (shape().isSection(neighbour)) {
-                ground = Length.least(ground, Length.most(shape().diameter(neighbour), shape().diameter(index)));
+            if (shape().isSection(neighbour) && diameterNow(neighbour).isMoreThan(shape().diameter(index))) {
+                ground = Length.least(ground, diameterNow(neighbour));
             }
         }
         return ground;
+    }
+
+    /** The diameter of a section once this set-up has turned what it turns. */
+    private Length diameterNow(int index) {
+        return isTodo(new Task.Turned(index, shape().section(index))) ? shape().diameter(index) : work.diameter(index);
     }
 
     private void corners() {

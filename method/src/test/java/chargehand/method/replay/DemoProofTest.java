@@ -21,7 +21,11 @@ final class DemoProofTest {
 
     @ParameterizedTest
     @CsvSource({
+        "union, 1",
         "gland-stud, 24",
+        "bearing-bush, 1",
+        "ram, 1",
+        "roller-pin, 4",
         "shim, 40",
         "sluice-spindle, 1",
         "metric-stud, 1",
