@@ -1,0 +1,5 @@
+/** What pieces of metal weigh. */
+@NullMarked
+package chargehand.trade.weight;
+
+import org.jspecify.annotations.NullMarked;
