@@ -1,4 +1,4 @@
-/** Pages of a method: the whole, its sheet, and one operation at a time at the machine. */
+/** Pages of a method: how it is made, why so, and the sheet to print. */
 @NullMarked
 package chargehand.web.method;
 

@@ -1,0 +1,61 @@
+package chargehand.web.drawing;
+
+import chargehand.book.part.DrawnPart;
+import chargehand.book.use.JobFile;
+import chargehand.drawing.pdf.Pdf;
+import chargehand.drawing.picture.Picture;
+import chargehand.drawing.sheet.PartDrawing;
+import chargehand.drawing.svg.Svg;
+import chargehand.part.Part;
+import chargehand.web.serving.Counter;
+import chargehand.web.serving.Pages;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.NotFoundResponse;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.util.List;
+
+/** The drawing as a file to print, to send or to put into something else. */
+public final class DrawingFiles implements Pages {
+    private final Counter counter;
+
+    public DrawingFiles(Counter counter) {
+        this.counter = counter;
+    }
+
+    @Override
+    public void add(RoutesConfig routes) {
+        routes.get("/jobs/{job}/drawing.pdf", this::pdf);
+        routes.get("/jobs/{job}/drawing.svg", this::svg);
+        routes.get("/jobs/{job}/part.yaml", this::file);
+    }
+
+    private void pdf(Context context) throws IOException {
+        var pdf = new ByteArrayOutputStream();
+        Pdf.write(List.of(picture(context)), pdf);
+        context.contentType("application/pdf").result(pdf.toByteArray());
+    }
+
+    private void svg(Context context) {
+        context.contentType("image/svg+xml; charset=utf-8").result(Svg.write(picture(context)));
+    }
+
+    private void file(Context context) {
+        JobFile file = counter.job(context);
+        String text = file.part()
+                .map(drawn -> drawn.issue().text())
+                .orElseThrow(() -> new NotFoundResponse("Job " + file.job().number() + " has no drawing yet."));
+        context.header("Content-Disposition", "attachment; filename=\"job-" + file.job().number() + ".yaml\"");
+        context.contentType("application/yaml; charset=utf-8").result(text);
+    }
+
+    private Picture picture(Context context) {
+        JobFile file = counter.job(context);
+        Part part = file.part()
+                .flatMap(DrawnPart::part)
+                .orElseThrow(() -> new NotFoundResponse("Job " + file.job().number()
+                        + " has no drawing that can be printed yet: it is not drawn, or something in it is to be mended."));
+        return PartDrawing.of(part);
+    }
+}

@@ -1,0 +1,55 @@
+package chargehand.web.method;
+
+import chargehand.book.method.MethodRecord;
+import chargehand.book.use.JobFile;
+import chargehand.measure.WorkTimeText;
+import chargehand.method.kit.Kit;
+import chargehand.method.plan.Method;
+import chargehand.method.plan.SetUp;
+import chargehand.paper.sheet.HeldIn;
+import chargehand.trade.sum.Step;
+import chargehand.web.serving.Counter;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A set-up as it is shown.
+ *
+ * @param held how the work is held, in a few words
+ * @param crossReads what the cross dial counts, empty for anything but a lathe
+ * @param picture the work in its holding as an SVG element; empty where there is none
+ */
+public record SetUpFace(
+        int number,
+        String machine,
+        String held,
+        String crossReads,
+        String time,
+        String picture,
+        List<String> instructions,
+        List<OperationFace> operations,
+        List<Step> working) {
+
+    /** The set-ups of a planning; none when no method was found. */
+    static List<SetUpFace> all(Counter counter, JobFile file, MethodRecord planned) {
+        Optional<Kit> kit = Kits.of(counter, planned.basis().edition());
+        return planned.method()
+                .map(method -> method.setUps().stream()
+                        .map(setUp -> of(setUp, method, kit, Stages.of(file, planned).inline(setUp)))
+                        .toList())
+                .orElse(List.of());
+    }
+
+    private static SetUpFace of(SetUp setUp, Method method, Optional<Kit> kit, String picture) {
+        return new SetUpFace(
+                setUp.number(),
+                setUp.machine(),
+                HeldIn.say(setUp.holding()),
+                Kits.crossReads(kit, setUp.machine()),
+                WorkTimeText.of(setUp.time(method.count())),
+                picture,
+                setUp.instructions(),
+                setUp.operations().stream().map(OperationFace::of).toList(),
+                setUp.working());
+    }
+}
