@@ -46,7 +46,9 @@ public final class DrawingFiles implements Pages {
         String text = file.part()
                 .map(drawn -> drawn.issue().text())
                 .orElseThrow(() -> new NotFoundResponse("Job " + file.job().number() + " has no drawing yet."));
-        context.header("Content-Disposition", "attachment; filename=\"job-" + file.job().number() + ".yaml\"");
+        context.header(
+                "Content-Disposition",
+                "attachment; filename=\"job-" + file.job().number() + ".yaml\"");
         context.contentType("application/yaml; charset=utf-8").result(text);
     }
 
@@ -54,8 +56,10 @@ public final class DrawingFiles implements Pages {
         JobFile file = counter.job(context);
         Part part = file.part()
                 .flatMap(DrawnPart::part)
-                .orElseThrow(() -> new NotFoundResponse("Job " + file.job().number()
-                        + " has no drawing that can be printed yet: it is not drawn, or something in it is to be mended."));
+                .orElseThrow(
+                        () -> new NotFoundResponse(
+                                "Job " + file.job().number()
+                                        + " has no drawing that can be printed yet: it is not drawn, or something in it is to be mended."));
         return PartDrawing.of(part);
     }
 }

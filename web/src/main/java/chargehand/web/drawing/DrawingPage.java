@@ -121,9 +121,11 @@ public final class DrawingPage implements Pages {
         return new Draft(
                 text,
                 now.version(),
-                List.of("Someone else saved this drawing meanwhile. Yours is below and not kept yet, theirs is beside it."
-                        + " Bring over what is wanted and save again."),
-                Optional.of(new Theirs(now.text(), now.by().who(), Days.say(now.by().at()))));
+                List.of(
+                        "Someone else saved this drawing meanwhile. Yours is below and not kept yet, theirs is beside it."
+                                + " Bring over what is wanted and save again."),
+                Optional.of(
+                        new Theirs(now.text(), now.by().who(), Days.say(now.by().at()))));
     }
 
     private record Draft(String text, int basedOn, List<String> objections, Optional<Theirs> theirs) {}
@@ -133,7 +135,8 @@ public final class DrawingPage implements Pages {
         String savedBy = file.part()
                 .map(DrawnPart::issue)
                 .filter(issue -> issue.text().equals(draft.text()))
-                .map(issue -> "Saved by " + issue.by().who() + ", " + Days.say(issue.by().at()))
+                .map(issue -> "Saved by " + issue.by().who() + ", "
+                        + Days.say(issue.by().at()))
                 .orElse("");
         return new Sheet(
                 counter.frame("Drawing of job " + file.job().number(), Section.JOBS),

@@ -47,7 +47,8 @@ public final class DoorPage implements Pages {
 
     private void show(Context context, Station.Name station, Stage stage) {
         JobFile file = counter.job(context);
-        boolean next = file.job().standing().moves().contains(stage) && stage.ordinal() > file.job().stage().ordinal();
+        boolean next = file.job().standing().moves().contains(stage)
+                && stage.ordinal() > file.job().stage().ordinal();
         views.show(
                 context,
                 "door",
@@ -68,6 +69,7 @@ public final class DoorPage implements Pages {
                 .findFirst()
                 .map(move -> "Job " + file.job().number() + " was entered as " + stage.word() + " by "
                         + move.by().who() + ", " + Days.say(move.by().at()) + ".")
-                .orElse("Job " + file.job().number() + " is " + file.job().stage().word() + ".");
+                .orElse("Job " + file.job().number() + " is "
+                        + file.job().stage().word() + ".");
     }
 }

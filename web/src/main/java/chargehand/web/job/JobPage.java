@@ -66,7 +66,11 @@ public final class JobPage implements Pages {
                 Traveller.of(file, Optional.empty()),
                 NextKey.of(file),
                 file.job().request().wants(),
-                file.part().flatMap(DrawnPart::part).map(PartDrawing::of).map(Svg::inline).orElse(""),
+                file.part()
+                        .flatMap(DrawnPart::part)
+                        .map(PartDrawing::of)
+                        .map(Svg::inline)
+                        .orElse(""),
                 file.planned().map(Grounds::of).orElse(List.of()),
                 file.progress().map(progress -> progress.method().cautions()).orElse(List.of()),
                 file.job().standing().moves().stream().sorted().toList(),
@@ -79,9 +83,8 @@ public final class JobPage implements Pages {
         JobFile file = counter.job(context);
         Form form = Form.of(context);
         Optional<Stage> to = Stage.parse(form.value("to"));
-        Entered<Job> moved = to.map(stage -> counter.desk()
-                        .moveJob()
-                        .move(file.job().number(), stage, form.value("note"), Hand.of(context)))
+        Entered<Job> moved = to.map(stage ->
+                        counter.desk().moveJob().move(file.job().number(), stage, form.value("note"), Hand.of(context)))
                 .orElseGet(() -> Entered.refused("stage", "Say where the job is to be put."));
         switch (moved) {
             case Entered.Done<Job>(Job job) -> context.redirect("/jobs/" + job.number(), HttpStatus.SEE_OTHER);

@@ -21,17 +21,25 @@ public record NextKey(String label, String say, String address, Optional<Stage> 
         return switch (file.next()) {
             case DRAW -> opens("Draw the part", "Nothing is drawn yet.", job + "/drawing");
             case MEND_DRAWING ->
-                opens("Mend the drawing", "The drawing is kept, but something in it cannot stand yet.", job + "/drawing");
-            case PLAN -> Optional.of(new NextKey("Work out a method", planSay(file), job + "/method", Optional.empty(), true));
+                opens(
+                        "Mend the drawing",
+                        "The drawing is kept, but something in it cannot stand yet.",
+                        job + "/drawing");
+            case PLAN ->
+                Optional.of(new NextKey("Work out a method", planSay(file), job + "/method", Optional.empty(), true));
             case UNLOCK ->
                 opens("See what is in the way", "It cannot be made on this kit from this rack.", job + "/method");
             case BEGIN -> begin(file, job);
             case GO_ON -> opens("Go on at the machine", goOn(file), job + "/machine");
-            case PROVE ->
-                moves("It is made: to be proved", "Every operation is done.", job, Stage.TO_BE_PROVED);
+            case PROVE -> moves("It is made: to be proved", "Every operation is done.", job, Stage.TO_BE_PROVED);
             case PASS -> opens("Look at the readings", "Made; someone must pass it.", job + "/proving");
             case SEND_OUT -> moves("It has gone out", "Proved and passed.", job, Stage.GONE_OUT);
-            case WAIT -> moves("It has come: go on", waits(file), job, file.job().standing().work());
+            case WAIT ->
+                moves(
+                        "It has come: go on",
+                        waits(file),
+                        job,
+                        file.job().standing().work());
             case NOTHING -> Optional.empty();
         };
     }
@@ -53,13 +61,17 @@ public record NextKey(String label, String say, String address, Optional<Stage> 
     /** A job put to ready by hand may have no method; it is then made from the request alone. */
     private static Optional<NextKey> begin(JobFile file, String job) {
         return file.progress().isPresent()
-                ? opens("Go to the machine", "The method is ready. Print the sheet or work from the screen.", job + "/machine")
+                ? opens(
+                        "Go to the machine",
+                        "The method is ready. Print the sheet or work from the screen.",
+                        job + "/machine")
                 : moves("Begin the work", "Put to ready without a method.", job, Stage.IN_HAND);
     }
 
     private static String goOn(JobFile file) {
         return file.progress()
-                .flatMap(progress -> progress.next().map(at -> at(at, progress.operation(at).orElseThrow().say())))
+                .flatMap(progress -> progress.next()
+                        .map(at -> at(at, progress.operation(at).orElseThrow().say())))
                 .orElse("");
     }
 

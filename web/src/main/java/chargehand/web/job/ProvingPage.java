@@ -40,7 +40,14 @@ public final class ProvingPage implements Pages {
      * @param verdict "in", or how it lies outside
      */
     public record Line(
-            String place, String address, String what, String limits, String gauge, String read, String verdict, String who) {
+            String place,
+            String address,
+            String what,
+            String limits,
+            String gauge,
+            String read,
+            String verdict,
+            String who) {
         public boolean isOut() {
             return !verdict.isEmpty() && !verdict.equals(Verdict.IN.word());
         }
@@ -89,8 +96,8 @@ public final class ProvingPage implements Pages {
         Operation operation = progress.operation(at).orElseThrow();
         LengthUnit unit = operation.settings().unit();
         return IntStream.rangeClosed(1, operation.readings().size())
-                .mapToObj(number ->
-                        line(new Place(job, at, unit), operation.readings().get(number - 1), progress.taken(at, number)));
+                .mapToObj(number -> line(
+                        new Place(job, at, unit), operation.readings().get(number - 1), progress.taken(at, number)));
     }
 
     private record Place(String job, StepAt at, LengthUnit unit) {
@@ -112,7 +119,8 @@ public final class ProvingPage implements Pages {
                 LengthText.figures(wanted.limits().least(), unit) + " to "
                         + LengthText.in(wanted.limits().most(), unit),
                 wanted.gauge(),
-                taken.map(reading -> LengthText.in(reading.measured().size().length(), unit)).orElse(""),
+                taken.map(reading -> LengthText.in(reading.measured().size().length(), unit))
+                        .orElse(""),
                 taken.map(reading -> reading.verdict().word()).orElse(""),
                 taken.map(reading -> reading.by().who()).orElse(""));
     }

@@ -47,7 +47,12 @@ public final class RequestPages implements Pages {
      * @param elsewhere what is objected to and belongs to no field
      */
     public record Sheet(
-            Frame frame, Optional<Traveller> traveller, String address, int version, Form form, List<String> elsewhere) {
+            Frame frame,
+            Optional<Traveller> traveller,
+            String address,
+            int version,
+            Form form,
+            List<String> elsewhere) {
         public boolean isNew() {
             return traveller.isEmpty();
         }
@@ -69,8 +74,7 @@ public final class RequestPages implements Pages {
     private void take(Context context) {
         Form form = Form.of(context);
         switch (counter.desk().takeRequest().take(new RequestAsWritten(form.values()))) {
-            case Entered.Done<Job>(Job job) ->
-                context.redirect("/jobs/" + job.number(), HttpStatus.SEE_OTHER);
+            case Entered.Done<Job>(Job job) -> context.redirect("/jobs/" + job.number(), HttpStatus.SEE_OTHER);
             case Entered.Refused<Job> refused ->
                 views.showRefused(context, LEAF, blank(form.refused(refused.objections())));
         }
@@ -115,7 +119,9 @@ public final class RequestPages implements Pages {
     /** What was typed stays in the fields; how the book has it now is said beside each that differs. */
     private Sheet overtaken(JobFile file, Form form, Job now) {
         var theirs = new HashMap<>(RequestAsWritten.of(now.request()).fields());
-        theirs.entrySet().removeIf(field -> field.getValue().equals(form.value(field.getKey()).strip()));
+        theirs.entrySet()
+                .removeIf(field ->
+                        field.getValue().equals(form.value(field.getKey()).strip()));
         return sheet(file, form.overtakenBy(theirs));
     }
 }

@@ -33,7 +33,9 @@ final class StationNotes {
     private static String drawn(DrawnPart drawn) {
         return switch (drawn.reading()) {
             case PartReading.Read read ->
-                read.part().issue().isBlank() ? "all sizes given" : "issue " + read.part().issue() + ", all sizes given";
+                read.part().issue().isBlank()
+                        ? "all sizes given"
+                        : "issue " + read.part().issue() + ", all sizes given";
             case PartReading.Faulty faulty -> counted(faulty.faults().size(), "thing") + " to mend";
         };
     }
@@ -51,14 +53,18 @@ final class StationNotes {
     }
 
     private static String inHand(Progress progress) {
-        return progress.done() == 0 ? counted(progress.all(), "step") : progress.done() + " of " + progress.all() + " done";
+        return progress.done() == 0
+                ? counted(progress.all(), "step")
+                : progress.done() + " of " + progress.all() + " done";
     }
 
     private static String readings(Progress progress) {
         int wanted = progress.steps()
-                .mapToInt(step -> progress.operation(step).orElseThrow().readings().size())
+                .mapToInt(step ->
+                        progress.operation(step).orElseThrow().readings().size())
                 .sum();
-        int taken = progress.steps().mapToInt(step -> progress.taken(step).size()).sum();
+        int taken =
+                progress.steps().mapToInt(step -> progress.taken(step).size()).sum();
         return taken == 0 ? counted(wanted, "reading") : taken + " of " + counted(wanted, "reading");
     }
 

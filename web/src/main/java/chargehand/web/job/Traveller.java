@@ -25,7 +25,10 @@ public record Traveller(JobNumber number, String title, String sub, List<Station
 
     static Traveller of(JobFile file, Optional<Name> here) {
         Job job = file.job();
-        String part = file.part().map(DrawnPart::issue).map(issue -> issue.face().title()).orElse("");
+        String part = file.part()
+                .map(DrawnPart::issue)
+                .map(issue -> issue.face().title())
+                .orElse("");
         return new Traveller(
                 job.number(),
                 Titles.of(job, part) + ", " + Titles.off(job),
@@ -40,9 +43,12 @@ public record Traveller(JobNumber number, String title, String sub, List<Station
     }
 
     private static String sub(Job job) {
-        String wanted = job.request().wantedBy().map(day -> " · wanted by " + Days.ahead(day)).orElse("");
-        return "for " + job.request().asset() + " · asked for by " + job.request().asker() + ", " + Days.say(job.askedOn())
-                + wanted;
+        String wanted = job.request()
+                .wantedBy()
+                .map(day -> " · wanted by " + Days.ahead(day))
+                .orElse("");
+        return "for " + job.request().asset() + " · asked for by "
+                + job.request().asker() + ", " + Days.say(job.askedOn()) + wanted;
     }
 
     private static List<Station> stations(JobFile file, Optional<Name> here) {

@@ -30,7 +30,14 @@ public final class KitPage implements Pages {
 
     /** A piece on the rack. */
     public record PieceFace(
-            String name, String place, String material, String sure, String shape, String length, String condition, String note) {
+            String name,
+            String place,
+            String material,
+            String sure,
+            String shape,
+            String length,
+            String condition,
+            String note) {
         static PieceFace of(Piece piece) {
             String times = piece.count() == 1 ? "" : piece.count() + " × ";
             return new PieceFace(
@@ -59,7 +66,8 @@ public final class KitPage implements Pages {
      *
      * @param faults why some of it cannot be read, each with its file and line
      */
-    public record Sheet(Frame frame, List<MachineFace> machines, List<PieceFace> pieces, List<String> faults, int edition) {}
+    public record Sheet(
+            Frame frame, List<MachineFace> machines, List<PieceFace> pieces, List<String> faults, int edition) {}
 
     @Override
     public void add(RoutesConfig routes) {
@@ -77,7 +85,11 @@ public final class KitPage implements Pages {
                 context,
                 "kit",
                 new Sheet(
-                        counter.frame("Kit and rack", Section.KIT), machines(kit), pieces(rack), faults, texts.edition()));
+                        counter.frame("Kit and rack", Section.KIT),
+                        machines(kit),
+                        pieces(rack),
+                        faults,
+                        texts.edition()));
     }
 
     private static List<MachineFace> machines(KitRead kit) {
@@ -97,7 +109,9 @@ public final class KitPage implements Pages {
     }
 
     private static String say(FileFault fault) {
-        String file = fault.file().isEmpty() ? "The kit" : fault.file() + ", line " + fault.fault().line();
+        String file = fault.file().isEmpty()
+                ? "The kit"
+                : fault.file() + ", line " + fault.fault().line();
         return file + ": " + fault.fault().say();
     }
 

@@ -56,7 +56,8 @@ public record MachineFace(String name, String kind, List<Limit> limits) {
             var limits = new ArrayList<Limit>();
             limits.add(new Limit(
                     "Table goes",
-                    say(mill.travels().along()) + " along, " + say(mill.travels().across()) + " across, "
+                    say(mill.travels().along()) + " along, "
+                            + say(mill.travels().across()) + " across, "
                             + say(mill.travels().up()) + " up"));
             limits.add(new Limit("Speeds", speeds(mill.speeds())));
             limits.add(new Limit("Vices", vices(mill.vices())));

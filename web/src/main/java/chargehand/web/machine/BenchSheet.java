@@ -66,8 +66,9 @@ public record BenchSheet(
                 counter.frame("Job " + number + ", " + bench.operation().say(), Section.JOBS),
                 number,
                 bench.address(),
-                "Set-up " + setUp.number() + " of " + bench.progress().method().setUps().size() + " · " + setUp.machine()
-                        + " · " + HeldIn.say(setUp.holding()),
+                "Set-up " + setUp.number() + " of "
+                        + bench.progress().method().setUps().size() + " · " + setUp.machine() + " · "
+                        + HeldIn.say(setUp.holding()),
                 count(bench, setUp),
                 face,
                 Kits.crossReads(Kits.of(counter, bench.planned().basis().edition()), setUp.machine()),
@@ -86,7 +87,8 @@ public record BenchSheet(
     private static String count(Bench bench, SetUp setUp) {
         int pieces = bench.progress().method().count();
         String piece = pieces == 1 ? "" : " · piece " + bench.at().piece() + " of " + pieces;
-        return "operation " + bench.at().operation() + " of " + setUp.operations().size() + piece;
+        return "operation " + bench.at().operation() + " of "
+                + setUp.operations().size() + piece;
     }
 
     private static Held held(Bench bench, StepAt step) {

@@ -100,7 +100,8 @@ public final class MachinePage implements Pages {
     private void tick(Context context) {
         Bench bench = Bench.of(counter, context);
         var ticked = counter.desk().tickOperation().tick(bench.file().job().number(), bench.at(), Hand.of(context));
-        boolean stays = bench.operation().hold() && bench.progress().holdPassed(bench.at()).isEmpty();
+        boolean stays = bench.operation().hold()
+                && bench.progress().holdPassed(bench.at()).isEmpty();
         end(context, ticked, stays ? bench.address() : bench.after());
     }
 
@@ -134,7 +135,8 @@ public final class MachinePage implements Pages {
     private void end(Context context, Entered<Progress> entered, String on) {
         switch (entered) {
             case Entered.Done<Progress> done -> context.redirect(on, HttpStatus.SEE_OTHER);
-            case Entered.Refused<Progress> refused -> show(context, Form.of(context).refused(refused.objections()));
+            case Entered.Refused<Progress> refused ->
+                show(context, Form.of(context).refused(refused.objections()));
         }
     }
 
@@ -155,7 +157,10 @@ public final class MachinePage implements Pages {
         views.show(
                 context,
                 "judged",
-                judged(wanted, size == null ? "" : size.strip(), bench.operation().settings().unit()));
+                judged(
+                        wanted,
+                        size == null ? "" : size.strip(),
+                        bench.operation().settings().unit()));
     }
 
     private static Judged judged(Reading wanted, String size, LengthUnit unit) {
@@ -165,7 +170,8 @@ public final class MachinePage implements Pages {
         try {
             Written written = LengthReader.read(size, unit);
             Verdict verdict = Verdict.of(written.length(), wanted.limits());
-            return new Judged(verdict == Verdict.IN, LengthText.both(written.length(), unit) + " is " + verdict.word() + ".");
+            return new Judged(
+                    verdict == Verdict.IN, LengthText.both(written.length(), unit) + " is " + verdict.word() + ".");
         } catch (Unreadable unreadable) {
             return new Judged(false, unreadable.say());
         }

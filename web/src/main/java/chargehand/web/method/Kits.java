@@ -15,7 +15,12 @@ public final class Kits {
 
     /** The kit of one edition of the shop's texts. */
     public static Optional<Kit> of(Counter counter, int edition) {
-        return counter.desk().keepTexts().texts(edition).map(ShopTexts::kit).map(KitFiles::read).flatMap(Kits::sound);
+        return counter.desk()
+                .keepTexts()
+                .texts(edition)
+                .map(ShopTexts::kit)
+                .map(KitFiles::read)
+                .flatMap(Kits::sound);
     }
 
     private static Optional<Kit> sound(KitRead read) {

@@ -85,7 +85,11 @@ public final class MethodPage implements Pages {
                 views.showRefused(
                         context,
                         LEAF,
-                        sheet(file, refused.objections().stream().map(MethodPage::say).toList()));
+                        sheet(
+                                file,
+                                refused.objections().stream()
+                                        .map(MethodPage::say)
+                                        .toList()));
         }
     }
 
@@ -143,7 +147,8 @@ public final class MethodPage implements Pages {
                 .orElseThrow(() -> new NotFoundResponse("Job " + file.job().number() + " has no method to print yet."));
         var pdf = new ByteArrayOutputStream();
         new PrintedSheet(counter, file, planned).write(pdf, "http://" + context.host());
-        context.header("Content-Disposition", "inline; filename=\"job-" + file.job().number() + "-method.pdf\"");
+        context.header(
+                "Content-Disposition", "inline; filename=\"job-" + file.job().number() + "-method.pdf\"");
         context.contentType("application/pdf").result(pdf.toByteArray());
     }
 }

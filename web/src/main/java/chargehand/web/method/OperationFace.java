@@ -54,8 +54,12 @@ public record OperationFace(
                 operation.say(),
                 settings.tool(),
                 set(settings),
-                settings.speed().map(speed -> String.format(Locale.ROOT, "%.0f", speed.rpm())).orElse(""),
-                settings.feed().map(feed -> LengthText.figures(length(feed), unit)).orElse(""),
+                settings.speed()
+                        .map(speed -> String.format(Locale.ROOT, "%.0f", speed.rpm()))
+                        .orElse(""),
+                settings.feed()
+                        .map(feed -> LengthText.figures(length(feed), unit))
+                        .orElse(""),
                 settings.feed().map(feed -> unit.symbol() + per(feed)).orElse(""),
                 settings.passes().stream().map(pass -> pass(pass, unit)).toList(),
                 readings(operation.readings(), unit),
@@ -80,14 +84,19 @@ public record OperationFace(
     }
 
     private static PassFace pass(Settings.Pass pass, LengthUnit unit) {
-        return new PassFace(pass.number(), LengthText.figures(pass.dial(), unit), LengthText.figures(pass.leaves(), unit));
+        return new PassFace(
+                pass.number(), LengthText.figures(pass.dial(), unit), LengthText.figures(pass.leaves(), unit));
     }
 
     private static List<ReadingFace> readings(List<Reading> readings, LengthUnit unit) {
         var faces = new ArrayList<ReadingFace>();
         for (Reading reading : readings) {
             faces.add(new ReadingFace(
-                    faces.size() + 1, reading.what(), limits(reading, unit), limits(reading, unit.other()), reading.gauge()));
+                    faces.size() + 1,
+                    reading.what(),
+                    limits(reading, unit),
+                    limits(reading, unit.other()),
+                    reading.gauge()));
         }
         return faces;
     }
@@ -122,7 +131,8 @@ public record OperationFace(
 
     private static String crank(Settings.Indexing index) {
         String turns = index.turns() + (index.turns() == 1 ? " turn" : " turns");
-        String holes = index.holes() == 0 ? "" : " and " + index.holes() + " holes on the " + index.circle() + " circle";
+        String holes =
+                index.holes() == 0 ? "" : " and " + index.holes() + " holes on the " + index.circle() + " circle";
         return "Crank " + turns + holes + " for each of " + index.divisions();
     }
 }

@@ -15,7 +15,6 @@ import chargehand.web.serving.Counter;
 import io.javalin.http.NotFoundResponse;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.util.List;
 import java.util.Optional;
 
 /** The method sheet of a job, for the clip above the machine. */

@@ -35,7 +35,8 @@ public record SetUpFace(
         Optional<Kit> kit = Kits.of(counter, planned.basis().edition());
         return planned.method()
                 .map(method -> method.setUps().stream()
-                        .map(setUp -> of(setUp, method, kit, Stages.of(file, planned).inline(setUp)))
+                        .map(setUp ->
+                                of(setUp, method, kit, Stages.of(file, planned).inline(setUp)))
                         .toList())
                 .orElse(List.of());
     }

@@ -56,9 +56,7 @@ public final class FaultPages implements Pages {
 
     private void notFound(Context context) {
         if (context.result() == null || context.result().isBlank()) {
-            show(
-                    context,
-                    new Fault(frame(), "Not here", "There is no page at " + context.path() + ".", ""));
+            show(context, new Fault(frame(), "Not here", "There is no page at " + context.path() + ".", ""));
         }
     }
 

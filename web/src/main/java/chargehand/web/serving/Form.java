@@ -37,9 +37,12 @@ public record Form(Map<String, String> values, List<Objection> objections) {
     /** The same form, with what others wrote in some of its fields meanwhile. */
     public Form overtakenBy(Map<String, String> theirs) {
         var because = new ArrayList<Objection>();
-        because.add(new Objection(
-                "", "Someone else changed this meanwhile, so nothing was kept yet. Look at what differs, then keep it again."));
-        theirs.forEach((field, text) -> because.add(new Objection(field, "The book now has: " + (text.isEmpty() ? "nothing" : text))));
+        because.add(
+                new Objection(
+                        "",
+                        "Someone else changed this meanwhile, so nothing was kept yet. Look at what differs, then keep it again."));
+        theirs.forEach((field, text) ->
+                because.add(new Objection(field, "The book now has: " + (text.isEmpty() ? "nothing" : text))));
         return refused(because);
     }
 

@@ -66,10 +66,11 @@ public record AnswerFace(List<Taken> taken, List<Line> figures, List<Step> worki
 
     private static Line line(String label, Figure figure, FigureText text) {
         return switch (figure) {
-            case Figure.Many(var entries) when isAllGroups(entries) ->
+            case Figure.Many(var entries)
+            when isAllGroups(entries) ->
                 table(label, entries.stream().map(Figure.Group.class::cast).toList(), text);
-            case Figure.Group(var entries) when isAllGroups(List.copyOf(entries.values())) ->
-                named(label, entries, text);
+            case Figure.Group(var entries)
+            when isAllGroups(List.copyOf(entries.values())) -> named(label, entries, text);
             default -> Line.of(label, text.of(figure));
         };
     }
@@ -111,7 +112,9 @@ public record AnswerFace(List<Taken> taken, List<Line> figures, List<Step> worki
 
     private static List<String> cells(Figure.Group group, List<String> keys, FigureText text) {
         return keys.stream()
-                .map(key -> Optional.ofNullable(group.figures().get(key)).map(text::of).orElse(""))
+                .map(key -> Optional.ofNullable(group.figures().get(key))
+                        .map(text::of)
+                        .orElse(""))
                 .toList();
     }
 }

@@ -45,7 +45,8 @@ public final class SumPages implements Pages {
      * @param value what was written
      * @param refusal what is said beside it, empty where nothing is
      */
-    public record FieldFace(String name, String label, String hint, boolean required, String fallback, String value, String refusal) {}
+    public record FieldFace(
+            String name, String label, String hint, boolean required, String fallback, String value, String refusal) {}
 
     /**
      * An example to try.
@@ -141,8 +142,9 @@ public final class SumPages implements Pages {
         LengthUnit unit = unit(written);
         Optional<Outcome.Refused> refused =
                 outcome.filter(Outcome.Refused.class::isInstance).map(Outcome.Refused.class::cast);
-        List<FieldFace> fields =
-                sum.fields().stream().map(field -> face(field, written, refused)).toList();
+        List<FieldFace> fields = sum.fields().stream()
+                .map(field -> face(field, written, refused))
+                .toList();
         boolean beside = fields.stream().anyMatch(field -> !field.refusal().isEmpty());
         return new Sheet(
                 counter.frame(sum.title(), Section.SUMS),

@@ -42,8 +42,12 @@ public final class SumResource implements Pages {
         Object asked = read(context.body()).orElse("");
         switch (asked) {
             case Map<?, ?> line -> answer(context, HttpStatus.OK, answered(line));
-            case List<?> lines when lines.size() <= MOST_LINES ->
-                answer(context, HttpStatus.OK, lines.stream().map(this::answered).toList());
+            case List<?> lines
+            when lines.size() <= MOST_LINES ->
+                answer(
+                        context,
+                        HttpStatus.OK,
+                        lines.stream().map(this::answered).toList());
             case List<?> lines -> refuse(context, "at most " + MOST_LINES + " lines are answered at once.");
             default -> refuse(context, "this takes a JSON object {\"id\", \"sum\", \"ask\"}, or a list of them.");
         }
@@ -67,8 +71,7 @@ public final class SumResource implements Pages {
             refuse(context, "this takes a JSON object that holds the fields by name.");
             return;
         }
-        Map<String, Object> tree =
-                counter.sums().answer(Map.of("sum", sum.name(), "ask", named(ask)), counter.unit());
+        Map<String, Object> tree = counter.sums().answer(Map.of("sum", sum.name(), "ask", named(ask)), counter.unit());
         answer(context, tree.containsKey("error") ? HttpStatus.UNPROCESSABLE_CONTENT : HttpStatus.OK, tree);
     }
 
@@ -88,7 +91,9 @@ public final class SumResource implements Pages {
 
     private static void answer(Context context, HttpStatus status, Object tree) {
         try {
-            context.status(status).contentType("application/json; charset=utf-8").result(TEXT.asString(tree));
+            context.status(status)
+                    .contentType("application/json; charset=utf-8")
+                    .result(TEXT.asString(tree));
         } catch (IOException unexpected) {
             throw new UncheckedIOException(unexpected);
         }
