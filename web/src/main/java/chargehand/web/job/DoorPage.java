@@ -48,7 +48,7 @@ public final class DoorPage implements Pages {
     private void show(Context context, Station.Name station, Stage stage) {
         JobFile file = counter.job(context);
         boolean next = file.job().standing().moves().contains(stage)
-                && stage.ordinal() > file.job().stage().ordinal();
+                && stage.compareTo(file.job().stage()) > 0;
         views.show(
                 context,
                 "door",

@@ -26,6 +26,6 @@ final class Titles {
     /** The count, where it says something. */
     static String off(Job job) {
         int count = job.request().count();
-        return count == 1 ? "1 off" : count + " off";
+        return count + "\u00a0off";
     }
 }

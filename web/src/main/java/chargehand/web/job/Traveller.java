@@ -53,23 +53,23 @@ public record Traveller(JobNumber number, String title, String sub, List<Station
 
     private static List<Station> stations(JobFile file, Optional<Name> here) {
         Optional<Name> now = now(file);
-        int reached = now.map(Enum::ordinal).orElse(file.job().stage() == Stage.GONE_OUT ? Name.values().length : 0);
+        boolean out = file.job().stage() == Stage.GONE_OUT;
         StationNotes notes = new StationNotes(file);
         return Arrays.stream(Name.values())
                 .map(name -> new Station(
                         name,
                         notes.of(name),
                         "/jobs/" + file.job().number() + "/" + name.page(),
-                        state(name, now, reached),
+                        out ? State.DONE : state(name, now),
                         here.filter(name::equals).isPresent()))
                 .toList();
     }
 
-    private static State state(Name name, Optional<Name> now, int reached) {
+    private static State state(Name name, Optional<Name> now) {
         if (now.filter(name::equals).isPresent()) {
             return State.NOW;
         }
-        return name.ordinal() < reached ? State.DONE : State.AHEAD;
+        return now.filter(at -> name.compareTo(at) < 0).isPresent() ? State.DONE : State.AHEAD;
     }
 
     private static Optional<Name> now(JobFile file) {

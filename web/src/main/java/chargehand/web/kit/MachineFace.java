@@ -15,6 +15,8 @@ import chargehand.method.kit.ScrewCutting;
 import chargehand.method.kit.Slides;
 import chargehand.method.kit.Speeds;
 import chargehand.method.kit.Vice;
+import chargehand.trade.sum.Figure;
+import chargehand.trade.sum.FigureText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -87,7 +89,7 @@ public record MachineFace(String name, String kind, List<Limit> limits) {
         }
 
         private String say(Length length) {
-            return LengthText.both(length, unit);
+            return new FigureText(unit, false).of(Figure.of(length));
         }
 
         private static String speeds(Speeds speeds) {

@@ -3,7 +3,9 @@ package chargehand.web.serving;
 import io.javalin.http.Context;
 import io.javalin.http.ForbiddenResponse;
 import java.net.URI;
+import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Keeps other sites out. Until people sign in the server is for this machine only, so it answers only to this machine's own
@@ -25,8 +27,7 @@ public final class Guard {
     /** Looks at a request before any page sees it. */
     public static void check(Context context) {
         harden(context);
-        String host = name(context.host());
-        if (!OWN_NAMES.contains(host)) {
+        if (!OWN_NAMES.contains(name(context.host()))) {
             throw new ForbiddenResponse("This shop's book answers on this machine only, at 127.0.0.1 or localhost.");
         }
         if (changes(context) && !isOwn(context)) {
@@ -59,11 +60,14 @@ public final class Guard {
         return type != null && type.startsWith(JSON);
     }
 
-    private static String name(String host) {
-        if (host == null) {
+    /** The host without its port; nothing where none is given or none can be read. */
+    private static String name(@Nullable String host) {
+        try {
+            return Optional.ofNullable(host)
+                    .map(given -> URI.create("http://" + given).getHost())
+                    .orElse("");
+        } catch (IllegalArgumentException garbled) {
             return "";
         }
-        String name = URI.create("http://" + host).getHost();
-        return name == null ? "" : name;
     }
 }
