@@ -13,6 +13,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.ZoneId;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -22,13 +23,14 @@ record DemoServer(Server server, Desk desk) implements AutoCloseable {
     private static final Path DEMO = Path.of("..", "demo");
 
     static DemoServer start() {
+        Clock clock = Clock.system(ZoneId.systemDefault());
         var book = new MemoryBook();
         var planner = new Proving();
-        var filled = new DemoShop(book, planner, Clock.systemDefaultZone()).fill(texts());
+        var filled = new DemoShop(book, planner, clock).fill(texts());
         if (filled instanceof Entered.Refused<DemoShop.Filled> refused) {
             throw new IllegalStateException("the demo's files are refused: " + refused.objections());
         }
-        Desk desk = Desk.at(book, planner, Clock.systemDefaultZone());
+        Desk desk = Desk.at(book, planner, clock);
         return new DemoServer(Server.start(new Counter(desk, Sums.load()), 0), desk);
     }
 
