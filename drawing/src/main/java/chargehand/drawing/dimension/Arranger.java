@@ -6,7 +6,7 @@ import java.util.List;
 
 /**
  * Chooses among the ways of placing each size: first one after the other, each where it lies best among those before it, then
- * round and round, each where it lies best among all others, until nothing gets better. Where they
+ * round and round, each where it lies best among all others, singly and two by two, until nothing gets better. Where they
  * still lie badly, this is done again in other orders and the best outcome is kept; the orders are fixed, so the same part is
  * always drawn the same.
  */
@@ -15,6 +15,9 @@ final class Arranger {
 
     /** So much that sizes cost each other is worth no second try: a leader or two over an extension line. */
     private static final double PEACE = 100;
+
+    /** Two sizes that cost each other more than this are moved together. */
+    private static final double QUARREL = 15;
 
     /** What must be gained to move something. */
     private static final double LEAST_GAIN = 1e-6;
@@ -76,7 +79,7 @@ final class Arranger {
         }
         boolean moved = true;
         for (int round = 0; moved && round < ROUNDS; round++) {
-            moved = improve(ways);
+            moved = improve(ways) || improvePairs(ways);
         }
     }
 
@@ -109,6 +112,41 @@ final class Arranger {
             board.add(chosen.get(i).placing);
         }
         return moved;
+    }
+
+    /** Moves two at once that lie badly together, the first where it likes best; whether anything moved. */
+    private boolean improvePairs(List<List<Way>> ways) {
+        boolean moved = false;
+        for (int i = 0; i < ways.size(); i++) {
+            for (int j = 0; j < ways.size(); j++) {
+                if (i != j && Board.between(chosen.get(i).placing, chosen.get(j).placing) > QUARREL) {
+                    moved |= improvePair(ways, i, j);
+                }
+            }
+        }
+        return moved;
+    }
+
+    private boolean improvePair(List<List<Way>> ways, int i, int j) {
+        Way first = chosen.get(i);
+        Way second = chosen.get(j);
+        board.remove(first.placing);
+        board.remove(second.placing);
+        double now = costOfBoth(first, second);
+        Way one = best(ways.get(i));
+        board.add(one.placing);
+        Way other = best(ways.get(j));
+        board.remove(one.placing);
+        boolean better = costOfBoth(one, other) < now - LEAST_GAIN;
+        chosen.set(i, better ? one : first);
+        chosen.set(j, better ? other : second);
+        board.add(chosen.get(i).placing);
+        board.add(chosen.get(j).placing);
+        return better;
+    }
+
+    private double costOfBoth(Way one, Way other) {
+        return cost(one, Double.MAX_VALUE) + cost(other, Double.MAX_VALUE) + Board.between(one.placing, other.placing);
     }
 
     private Way best(List<Way> list) {

@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * The sizes of a block: all lengths from its left end, all widths from its lower side, like holes called out once.
@@ -77,10 +78,18 @@ public final class BlockSizes {
         return scale * length.mm();
     }
 
+    /** From line to line, the same for all: enough for the tallest words. */
+    private double pitch() {
+        return Stream.concat(
+                        lengths(Hole::x, block.length()).values().stream(),
+                        lengths(Hole::y, block.width()).values().stream())
+                .mapToDouble(wording -> LinearDimension.rise(wording) + OVERSHOOT + GAP)
+                .reduce(AxialTiers.NEXT, Math::max);
+    }
+
     /** A length from the left end, one tier further out than those placed before it. */
     private Placing along(Length to, Wording wording, Board board) {
-        double pitch = Math.max(AxialTiers.NEXT, LinearDimension.rise(wording) + OVERSHOOT + GAP);
-        double y = AxialTiers.FIRST + pitch * board.placed().size();
+        double y = AxialTiers.FIRST + pitch() * board.placed().size();
         Placing.Pen pen = Placing.pen()
                 .line(Placing.Kind.EXTENSION, new Point(0, GAP), new Point(0, y + OVERSHOOT))
                 .line(Placing.Kind.EXTENSION, new Point(size(to), GAP), new Point(size(to), y + OVERSHOOT));
@@ -91,8 +100,7 @@ public final class BlockSizes {
     /** A width from the lower side, at the right of the view. */
     private Placing upright(Length to, Wording wording, int tier) {
         double right = size(block.length().length());
-        double pitch = Math.max(AxialTiers.NEXT, LinearDimension.rise(wording) + OVERSHOOT + GAP);
-        double x = right + AxialTiers.FIRST + pitch * tier;
+        double x = right + AxialTiers.FIRST + pitch() * tier;
         Placing.Pen pen = Placing.pen()
                 .line(Placing.Kind.EXTENSION, new Point(right + GAP, 0), new Point(x + OVERSHOOT, 0))
                 .line(Placing.Kind.EXTENSION, new Point(right + GAP, -size(to)), new Point(x + OVERSHOOT, -size(to)));

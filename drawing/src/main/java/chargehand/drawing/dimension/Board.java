@@ -16,7 +16,7 @@ final class Board {
     private static final double OUTSIDE = 1_000;
     private static final double OUTSIDE_PER_MM = 100;
     private static final double WORDS_ON_OUTLINE = 1_000;
-    private static final double WORDS_ON_LINE = 600;
+    private static final double WORDS_ON_LINE = 3_000;
     private static final double DIMENSIONS_CROSS = 500;
     private static final double EXTENSION_CROSSES_DIMENSION = 50;
     private static final double LEADERS_CROSS = 150;
@@ -109,16 +109,20 @@ final class Board {
      */
     double among(Placing placing, double enough) {
         double cost = 0;
-        Box wide = placing.extent().grown(ROW);
         for (Placing other : placed) {
-            if (wide.overlaps(other.extent())) {
-                cost += words(placing, other) + words(other, placing) + lines(placing, other) + tips(placing, other);
-                if (cost >= enough) {
-                    return cost;
-                }
+            cost += between(placing, other);
+            if (cost >= enough) {
+                return cost;
             }
         }
         return cost;
+    }
+
+    /** What two sizes cost each other. */
+    static double between(Placing one, Placing other) {
+        return one.extent().grown(ROW).overlaps(other.extent())
+                ? words(one, other) + words(other, one) + lines(one, other) + tips(one, other)
+                : 0;
     }
 
     /** The words of one against the words and the lines of the other. */

@@ -37,18 +37,22 @@ public record Dimensioned(View view, List<Placing> placed, List<String> notes) {
         return marks;
     }
 
-    /** Whether words lie on words or on an outline somewhere. */
+    /** Whether words lie on words, on an outline or on a line of another size somewhere. */
     public boolean isCrowded() {
-        List<Box> texts =
-                placed.stream().flatMap(placing -> placing.texts().stream()).toList();
-        for (int i = 0; i < texts.size(); i++) {
-            Box text = texts.get(i);
-            boolean onText = texts.subList(i + 1, texts.size()).stream().anyMatch(text::overlaps);
-            if (onText || view.outlines().stream().anyMatch(line -> line.meets(text))) {
-                return true;
-            }
-        }
-        return false;
+        return placed.stream().anyMatch(this::isCrowded);
+    }
+
+    private boolean isCrowded(Placing placing) {
+        return placing.texts().stream()
+                .anyMatch(text -> view.outlines().stream().anyMatch(line -> line.meets(text))
+                        || placed.stream()
+                                .filter(other -> !other.equals(placing))
+                                .anyMatch(other -> lies(text, other)));
+    }
+
+    private static boolean lies(Box text, Placing other) {
+        return other.texts().stream().anyMatch(text::overlaps)
+                || other.lines().stream().anyMatch(line -> line.segment().meets(text));
     }
 
     private boolean liesOnView(Box text) {

@@ -5,8 +5,10 @@ import chargehand.drawing.picture.Box;
 import chargehand.part.Part;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Supplier;
 
 /**
@@ -28,27 +30,35 @@ record Fitting(SheetSize sheet, DrawingScale scale, List<Layout.Placed> views, L
     /** Parts smaller than this are not drawn smaller than they are (mm). */
     private static final double REDUCED = 100;
 
+    private static final Set<SheetSize> OFFICE = EnumSet.of(SheetSize.A4, SheetSize.A3);
+    private static final Set<SheetSize> LARGER = EnumSet.of(SheetSize.A2, SheetSize.A1);
     private static final double MARGIN = 4;
     static final Lettering NOTE = Lettering.height(2.5);
 
     /**
      * The first of sheet and scale on which the part goes with nothing on top of anything: full size if it can be, an office
-     * sheet if it can be. Where words lie on words everywhere, the first on which it goes at all.
+     * sheet if it can be. Where something is crowded at every scale of those, the first on which it goes at all.
      */
     static Fitting of(Part part) {
         LayoutWays ways = LayoutWays.of(part);
+        return of(part, ways, OFFICE)
+                .or(() -> of(part, ways, LARGER))
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "the part goes on no sheet at any scale: its largest size is " + ways.largest() + " mm"));
+    }
+
+    private static Optional<Fitting> of(Part part, LayoutWays ways, Set<SheetSize> sheets) {
         Optional<Fitting> crowded = Optional.empty();
-        for (SheetSize sheet : SheetSize.values()) {
+        for (SheetSize sheet : sheets) {
             for (DrawingScale scale : scales(ways.largest(), sheet)) {
                 Optional<Fitting> fitting = of(part, ways, sheet, scale);
                 if (fitting.isPresent() && !fitting.orElseThrow().isCrowded()) {
-                    return fitting.orElseThrow();
+                    return fitting;
                 }
                 crowded = crowded.or(() -> fitting);
             }
         }
-        return crowded.orElseThrow(() -> new IllegalArgumentException(
-                "the part goes on no sheet at any scale: its largest size is " + ways.largest() + " mm"));
+        return crowded;
     }
 
     /** The first way that goes on a sheet at a scale without crowding, failing that the first that goes on it. */

@@ -10,6 +10,9 @@ import java.util.List;
 
 /** Draws a part on a sheet: views, sizes, notes, title block. The same part always gives the same sheet. */
 public final class PartDrawing {
+    /** Clear paper round views that stand alone (mm). */
+    private static final double MARGIN = 3;
+
     private PartDrawing() {}
 
     /** The drawing of a part, with blanks in the title block for what the part does not say. */
@@ -20,6 +23,19 @@ public final class PartDrawing {
     /** The drawing of a part. */
     public static Picture of(Part part, Heading heading) {
         return sheet(part, heading, Fitting.of(part));
+    }
+
+    /** The views of a part with their sizes alone, as large as they are: for a page that says the rest itself. */
+    public static Picture views(Part part) {
+        Fitting fitting = Fitting.of(part);
+        Box bounds = Layout.bounds(fitting.views()).grown(MARGIN);
+        Canvas canvas = new Canvas();
+        for (Layout.Placed view : fitting.views()) {
+            view.view()
+                    .marks()
+                    .forEach(mark -> canvas.put(mark.moved(view.x() - bounds.left(), view.y() - bounds.top())));
+        }
+        return canvas.picture(bounds.width(), bounds.height(), title(part));
     }
 
     static Picture sheet(Part part, Heading heading, Fitting fitting) {

@@ -47,7 +47,7 @@ public record Bearing(double degrees) {
     private int shown(Across feature, Cut cut) {
         boolean through = feature instanceof Across.CrossHole hole && hole.depth() instanceof Depth.Through;
         if (cut == Cut.NONE) {
-            return isTowards() || (isAway() && through) ? 3 : isUp() || isDown() ? 2 : towards() > 0 ? 1 : 0;
+            return isTowards() || (isAway() && through) ? 3 : isUp() || isDown() ? 2 : 1;
         }
         return isDown() || (isUp() && through) ? 3 : isTowards() || (isAway() && through) ? 2 : 0;
     }

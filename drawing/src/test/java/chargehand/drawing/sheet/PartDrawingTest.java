@@ -163,6 +163,19 @@ final class PartDrawingTest {
 
     @ParameterizedTest
     @MethodSource("chargehand.drawing.SampleParts#turned")
+    void views_ofAPart_areTheSheetsViewsWithNothingRoundThem(Part part) {
+        Picture views = PartDrawing.views(part);
+
+        assertThat(new Box(0, 0, views.width(), views.height()).holds(Box.of(views.marks())))
+                .isTrue();
+        assertThat(views.width()).isLessThan(PartDrawing.of(part).width());
+        assertThat(views.marks())
+                .noneMatch(
+                        mark -> mark instanceof Mark.Words words && words.text().equals("Drawing no."));
+    }
+
+    @ParameterizedTest
+    @MethodSource("chargehand.drawing.SampleParts#turned")
     void of_thePartTwice_isTheSameToTheByte(Part part) {
         assertThat(Svg.write(PartDrawing.of(part))).isEqualTo(Svg.write(PartDrawing.of(part)));
     }
