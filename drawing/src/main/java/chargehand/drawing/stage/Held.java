@@ -8,6 +8,7 @@ import chargehand.part.Across;
 import chargehand.part.End;
 import chargehand.part.shape.Profile;
 import chargehand.part.shape.Solid;
+import java.util.stream.Stream;
 
 /**
  * The work of a stage laid along the bed, as far as it is drawn: what lies within the spindle is left out.
@@ -27,33 +28,67 @@ record Held(Stage stage, Bed bed, Solid solid, Profile stock, Hold.Grip grip) {
         Work work = stage.work();
         Profile outer = bed.along(work.outer());
         Profile inner = bed.along(work.inner());
-        Profile stock = bed.along(work.stock());
-        Length from = Length.most(Length.ZERO, outer.start());
+        Drawn drawn = new Drawn(Length.most(Length.ZERO, outer.start()), outer.end());
+        Profile hollow = inner.cut(drawn.from, drawn.to);
         Solid solid = new Solid(
-                outer.cut(from, outer.end()),
-                inner.cut(from, inner.end()),
-                inner.cut(from, inner.end()),
-                work.threads().stream()
-                        .map(bed::along)
-                        .filter(place -> place.to().isMoreThan(from))
-                        .map(place -> drawn(place, from))
-                        .toList(),
-                work.flats().stream()
-                        .map(bed::along)
-                        .filter(place -> !place.from().isLessThan(from))
-                        .toList(),
-                work.across().stream()
-                        .map(bed::along)
-                        .filter(feature -> start(feature).isMoreThan(from))
-                        .toList());
-        Length stockFrom =
-                Length.most(stage.hold() instanceof Hold.Clamped ? beyond(outer) : Length.ZERO, stock.start());
+                outer.cut(drawn.from, drawn.to),
+                hollow,
+                hollow,
+                work.threads().stream().map(bed::along).flatMap(drawn::of).toList(),
+                work.flats().stream().map(bed::along).flatMap(drawn::of).toList(),
+                work.across().stream().map(bed::along).filter(drawn::holds).toList());
         return new Held(
                 stage,
                 bed,
                 solid,
-                stock.cut(stockFrom, stock.end()),
+                stock(stage, bed, solid),
                 bed.along(stage.hold().grip()));
+    }
+
+    /** The raw outline as far as it is drawn; that of the work itself where none of it would be. */
+    private static Profile stock(Stage stage, Bed bed, Solid solid) {
+        Profile stock = bed.along(stage.work().stock());
+        Length least = stage.hold() instanceof Hold.Clamped ? beyond(solid.outer()) : Length.ZERO;
+        Length from = Length.most(least, stock.start());
+        return from.isLessThan(stock.end()) ? stock.cut(from, stock.end()) : solid.outer();
+    }
+
+    /** The stretch of the bed on which work is drawn. */
+    private record Drawn(Length from, Length to) {
+        private boolean holds(Across feature) {
+            return switch (feature) {
+                case Across.CrossHole hole ->
+                    hole.at().length().isMoreThan(from) && hole.at().length().isLessThan(to);
+                case Across.Keyway keyway -> {
+                    Length start = keyway.from().length();
+                    yield start.isMoreThan(from)
+                            && start.plus(keyway.length().length()).isLessThan(to);
+                }
+            };
+        }
+
+        /** What is drawn of a thread. */
+        private Stream<Solid.ThreadPlace> of(Solid.ThreadPlace place) {
+            Length first = Length.most(from, place.from());
+            Length last = Length.least(to, place.to());
+            return first.isLessThan(last)
+                    ? Stream.of(new Solid.ThreadPlace(
+                            place.name(),
+                            place.thread(),
+                            place.inside(),
+                            place.root().cut(first, last)))
+                    : Stream.empty();
+        }
+
+        /** What is drawn of flats. */
+        private Stream<Solid.FlatsPlace> of(Solid.FlatsPlace place) {
+            Length first = Length.most(from, place.from());
+            Length last = Length.least(to, place.to());
+            return first.isLessThan(last)
+                    ? Stream.of(new Solid.FlatsPlace(
+                            place.name(), place.sides(), place.across(), place.corners(), first, last))
+                    : Stream.empty();
+        }
     }
 
     /** How far back the rest of a bar is drawn that goes on beyond a saw cut. */
@@ -61,25 +96,14 @@ record Held(Stage stage, Bed bed, Solid solid, Profile stock, Hold.Grip grip) {
         return outer.end().times(BEYOND).negated();
     }
 
-    /** What is drawn of a thread that may run into what holds it. */
-    private static Solid.ThreadPlace drawn(Solid.ThreadPlace place, Length from) {
-        Profile root = place.root().cut(Length.most(from, place.from()), place.to());
-        return new Solid.ThreadPlace(place.name(), place.thread(), place.inside(), root);
-    }
-
-    private static Length start(Across feature) {
-        return switch (feature) {
-            case Across.CrossHole hole -> hole.at().length();
-            case Across.Keyway keyway -> keyway.from().length();
-        };
-    }
-
     /** Where the drawing of the work begins: at the face of what holds it, or at its own end. */
     private static Length start(Stage stage, Bed rough) {
         Profile outer = stage.work().outer();
         Length end = rough.first(outer.start(), outer.end());
-        Length grip =
+        Length jaws =
                 rough.first(stage.hold().grip().from(), stage.hold().grip().to());
+        Length within = Length.most(jaws, end);
+        Length grip = within.isLessThan(rough.last(outer.start(), outer.end())) ? within : end;
         return switch (stage.hold()) {
             case Hold.Chuck chuck -> grip;
             case Hold.Collet collet -> grip;

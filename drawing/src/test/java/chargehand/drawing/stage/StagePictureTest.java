@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
+import chargehand.drawing.RandomParts;
 import chargehand.drawing.SampleParts;
 import chargehand.drawing.picture.Box;
 import chargehand.drawing.picture.Ink;
@@ -13,9 +14,11 @@ import chargehand.drawing.picture.Picture;
 import chargehand.measure.Length;
 import chargehand.part.Body;
 import chargehand.part.End;
+import chargehand.part.Part;
 import chargehand.part.shape.Profile;
 import chargehand.part.shape.Solid;
 import java.util.List;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -89,6 +92,46 @@ final class StagePictureTest {
 
         assertThat(Held.of(stage).end()).isEqualTo(Length.mm(75));
         assertThat(StagePicture.of(stage, 130, 90).width()).isBetween(60.0, 150.0);
+    }
+
+    /** Whatever a plan says, well or badly, a picture comes of it. */
+    @Test
+    void of_anyWorkHeldAnywhere_drawsAPicture() {
+        Random random = new Random(7);
+        for (Part part : RandomParts.of(60)) {
+            Solid solid = Solid.of((Body.Turned) part.body());
+            double length = solid.length().mm();
+            double from = -30 + random.nextDouble() * (length + 30);
+            Hold.Grip grip =
+                    new Hold.Grip(Length.mm(from), Length.mm(from + 5 + 30 * random.nextDouble()), Length.mm(20));
+            List<Hold> holds = List.of(
+                    new Hold.Chuck(grip, new Hold.Support.Centre()),
+                    new Hold.Chuck(grip, new Hold.Support.FixedSteady(Length.mm(length / 2), Length.mm(20))),
+                    new Hold.Vee(grip),
+                    new Hold.Clamped(grip));
+            Work work = new Work(
+                    solid.outer(),
+                    solid.inner(),
+                    Profile.level(Length.mm(-5), solid.length().plus(Length.mm(2)), Length.mm(35)),
+                    solid.threads(),
+                    solid.flats(),
+                    solid.across());
+            End headstock = random.nextBoolean() ? End.A : End.B;
+            Length at = Length.mm(random.nextDouble() * length);
+            List<Surface> surfaces = List.of(
+                    new Surface.Outside(Length.ZERO, at.plus(Length.mm(0.1)), "turn"),
+                    new Surface.Inside(at, solid.length().plus(Length.mm(1)), "bore"),
+                    new Surface.Face(at, "face"),
+                    new Surface.Flats(Length.ZERO, solid.length(), "flats"),
+                    new Surface.Feature(at, "hole"));
+            for (Hold hold : holds) {
+                Picture picture =
+                        StagePicture.of(new Stage("by chance", work, hold, headstock, surfaces, List.of()), 130, 90);
+
+                assertThat(new Box(0, 0, picture.width(), picture.height()).holds(Box.of(picture.marks())))
+                        .isTrue();
+            }
+        }
     }
 
     @Test
