@@ -6,6 +6,7 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** What was asked, from a neutral tree to the text of each field. */
@@ -17,7 +18,8 @@ final class AskTree {
     /**
      * The fields as written.
      *
-     * @param ask a map from field names to text, numbers, truth values, or lists of these; nulls count as not given
+     * @param ask a map from field names to text, numbers, truth values, objects of these by name, or lists of any of
+     *     these; nulls count as not given
      * @throws Refusal when it is no such map
      */
     static Map<String, String> written(@Nullable Object ask) {
@@ -47,10 +49,29 @@ final class AskTree {
             case String text -> text;
             case Boolean yes -> yes ? "yes" : "no";
             case Number number -> figures(field, number);
+            case Map<?, ?> parts -> object(field, parts);
             default ->
                 throw new Refusal(
                         field, "this field takes text, a number, yes or no, or a list of these, nothing deeper.");
         };
+    }
+
+    /** Values by name, as {@link EntryKind} reads them. */
+    private static String object(String field, Map<?, ?> parts) {
+        return parts.entrySet().stream()
+                .filter(part -> part.getValue() != null)
+                .map(part -> part(field, String.valueOf(part.getKey()), part.getValue()))
+                .collect(Collectors.joining(" " + EntryKind.PART + " "));
+    }
+
+    private static String part(String field, String name, @Nullable Object value) {
+        String text = value instanceof Map<?, ?> ? "" : entry(field, value);
+        boolean parting =
+                Stream.of(EntryKind.PART, EntryKind.IS, ListOf.CERTAIN).anyMatch(text::contains);
+        if (parting || value instanceof Map<?, ?>) {
+            throw new Refusal(field, "what stands under a name here is plain text or a number, nothing deeper.");
+        }
+        return name + EntryKind.IS + text;
     }
 
     /** The number without exponent; text and not a double is what a field reads, so that 0.1 is one tenth. */

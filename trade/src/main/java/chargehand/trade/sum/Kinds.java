@@ -37,9 +37,12 @@ public final class Kinds {
     /** A length of more than nothing. */
     public static final Kind<Length> SIZE = where(LENGTH, Length::isPositive, "must be more than nothing");
 
+    /** The largest size of anything that a shop can hold. */
+    public static final Length MOST_WORK = Length.mm(100_000);
+
     /** A size of something that a shop can hold: more than nothing, at most 100 m. */
     public static final Kind<Length> WORK_SIZE =
-            where(SIZE, size -> !size.isMoreThan(Length.mm(100_000)), "is larger than anything a shop can hold");
+            where(SIZE, size -> !size.isMoreThan(MOST_WORK), "is larger than anything a shop can hold");
 
     /** A size together with the words and the unit it was written in. */
     public static final Kind<Written> WRITTEN_SIZE =
@@ -102,6 +105,14 @@ public final class Kinds {
     /** Several of a kind, parted by commas, or by semicolons where the entries have commas in them. */
     public static <T> Kind<List<T>> listOf(Kind<T> entry, int most) {
         return new ListOf<>(entry, most);
+    }
+
+    /**
+     * Several values together: one reading of a list, one length of stock. Written short, each value behind the mark of its
+     * column, or by name with bars between ({@code length=610 mm | count=10}); streams may give an object.
+     */
+    public static Kind<Entry> entry(String name, Column<?>... columns) {
+        return new EntryKind(name, List.of(columns));
     }
 
     /** The kind, refusing what does not hold: "'-3 mm' must be more than nothing." */
