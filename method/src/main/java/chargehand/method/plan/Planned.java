@@ -43,6 +43,8 @@ public sealed interface Planned {
         RUN_OUT,
         TOO_SLENDER,
         WALL_TOO_THIN,
-        TOLERANCE_TOO_FINE
+        TOLERANCE_TOO_FINE,
+        /** A method was found and its replay did not make the part. */
+        NOT_PROVED
     }
 }

@@ -1,0 +1,68 @@
+package chargehand.method.proved;
+
+import chargehand.method.kit.Kit;
+import chargehand.method.plan.Method;
+import chargehand.method.plan.Planned;
+import chargehand.method.plan.Planned.Code;
+import chargehand.method.plan.Planned.Reason;
+import chargehand.method.rack.Rack;
+import chargehand.method.replay.Fault;
+import chargehand.method.replay.Proof;
+import chargehand.method.replay.Replay;
+import chargehand.method.search.Planner;
+import chargehand.part.Part;
+import java.util.List;
+
+/** Plans a part in one shop and proves the method by replay before anyone sees it. */
+public final class ProvedPlanner {
+    private final Kit kit;
+    private final Planner planner;
+
+    public ProvedPlanner(Kit kit, Rack rack) {
+        this.kit = kit;
+        this.planner = new Planner(kit, rack);
+    }
+
+    /** How planning and proving ended. */
+    public sealed interface Outcome {
+        /**
+         * A method whose replay makes the part.
+         *
+         * @param weighed how many alternatives were weighed to find it
+         */
+        record Proved(Method method, Proof proof, long weighed) implements Outcome {}
+
+        /** There is none, or none that its replay makes. */
+        record NotHere(List<Reason> reasons) implements Outcome {
+            public NotHere {
+                reasons = List.copyOf(reasons);
+            }
+        }
+    }
+
+    /** Plans so many of a part that is free of faults. */
+    public Outcome plan(Part part, int count) {
+        return switch (planner.plan(part, count)) {
+            case Planned.Ready ready -> proved(part, ready);
+            case Planned.NotHere notHere -> new Outcome.NotHere(notHere.reasons());
+        };
+    }
+
+    private Outcome proved(Part part, Planned.Ready ready) {
+        Proof proof = Replay.of(part, ready.method(), kit);
+        return proof.made()
+                ? new Outcome.Proved(ready.method(), proof, ready.weighed())
+                : new Outcome.NotHere(proof.faults().stream()
+                        .map(ProvedPlanner::reason)
+                        .distinct()
+                        .toList());
+    }
+
+    private static Reason reason(Fault fault) {
+        return new Reason(
+                Code.NOT_PROVED,
+                "A method was found, but carrying it out on paper does not make the part: set-up " + fault.setUp()
+                        + ", operation " + fault.operation() + ": " + fault.say(),
+                "Plan this one by hand, and tell whoever looks after the program.");
+    }
+}
