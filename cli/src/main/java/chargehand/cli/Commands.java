@@ -33,7 +33,11 @@ public final class Commands {
      * @param version what {@code --version} says
      */
     public static Commands of(Terminal terminal, String version) {
-        return new Commands(terminal, version).with(new SumCommand(terminal)).with(new SumsCommand(terminal));
+        return new Commands(terminal, version)
+                .with(new PartCommand(terminal))
+                .with(new MethodCommand(terminal))
+                .with(new SumCommand(terminal))
+                .with(new SumsCommand(terminal));
     }
 
     /** The same with one more command. */
