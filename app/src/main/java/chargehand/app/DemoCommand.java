@@ -15,12 +15,14 @@ import chargehand.cli.Usage;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.stream.Collectors;
 
 /** Makes the demo workshop with its jobs, plans them, and prints or serves them. */
 final class DemoCommand implements Command {
-    private static final Option ONCE = Option.flag("--once", "Write every planned job's papers into a folder, and end.");
+    private static final Option ONCE =
+            Option.flag("--once", "Write every planned job's papers into a folder, and end.");
     private static final Option OUT = Option.valued("--out", "FOLDER", "Where --once writes; out when left out.");
 
     private final Terminal terminal;
@@ -45,11 +47,14 @@ final class DemoCommand implements Command {
     @Override
     public int run(Given given) throws IOException {
         given.noWords();
+        Clock clock = Clock.system(ZoneId.systemDefault());
         var book = new MemoryBook();
         var planner = new ShopPlanner();
-        DemoShop.Filled filled = fill(new DemoShop(book, planner, Clock.systemDefaultZone()));
-        Desk desk = Desk.at(book, planner, Clock.systemDefaultZone());
-        terminal.out().println(filled.jobs().size() + " jobs in the book, " + filled.ready().size() + " with a proved method.");
+        DemoShop.Filled filled = fill(new DemoShop(book, planner, clock));
+        Desk desk = Desk.at(book, planner, clock);
+        terminal.out()
+                .println(filled.jobs().size() + " jobs in the book, "
+                        + filled.ready().size() + " with a proved method.");
         var prints = new DemoPrints(desk, Path.of(given.find(OUT.name()).orElse("out")));
         for (JobNumber job : filled.jobs()) {
             List<String> files = prints.print(job);

@@ -39,7 +39,8 @@ final class DemoPrints {
         if (part.isEmpty()) {
             return List.of();
         }
-        String name = number.number() + "-" + file.part().orElseThrow().issue().face().title();
+        String name =
+                number.number() + "-" + file.part().orElseThrow().issue().face().title();
         String base = name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
         var written = new ArrayList<>(write(base + "-drawing", List.of(PartDrawing.of(part.get()))));
         Optional<Method> method = file.planned().flatMap(planned -> planned.method());
@@ -51,8 +52,7 @@ final class DemoPrints {
 
     private List<Picture> sheet(Part part, Method method, String job) {
         Kit kit = kit(desk.keepTexts().texts());
-        return Sheets.method(
-                new Sheets.Proved(part, method, Replay.of(part, method, kit)), kit, job, Optional.empty());
+        return Sheets.method(new Sheets.Proved(part, method, Replay.of(part, method, kit)), kit, job, Optional.empty());
     }
 
     private static Kit kit(ShopTexts texts) {

@@ -27,7 +27,8 @@ public final class ShopPlanner implements MethodPlanner {
                 new PlannerReply.KitFaulty(faults.stream()
                         .map(fault -> objection(ShopTexts.KIT + fault.file(), fault.fault()))
                         .toList());
-            case KitRead.Sound(Kit kit) -> withRack(part, count, kit, texts.rack().orElse(""));
+            case KitRead.Sound(Kit kit) ->
+                withRack(part, count, kit, texts.rack().orElse(""));
         };
     }
 

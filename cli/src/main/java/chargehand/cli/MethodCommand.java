@@ -9,7 +9,6 @@ import chargehand.method.plan.SetUp;
 import chargehand.method.proved.ProvedPlanner;
 import chargehand.method.replay.Fault;
 import chargehand.method.replay.Proof;
-
 import chargehand.paper.sheet.HeldIn;
 import chargehand.paper.sheet.Sheets;
 import chargehand.part.Part;
@@ -23,11 +22,14 @@ import java.util.Optional;
 
 /** Plans how a part is made with a kit and a rack, and proves it by replay. */
 final class MethodCommand implements Command {
-    private static final Option KIT = Option.valued("--kit", "FOLDER", "The folder that describes the machines; demo/kit when left out.");
-    private static final Option RACK = Option.valued("--rack", "FILE", "The file that lists the stock; demo/rack.yaml when left out.");
+    private static final Option KIT =
+            Option.valued("--kit", "FOLDER", "The folder that describes the machines; demo/kit when left out.");
+    private static final Option RACK =
+            Option.valued("--rack", "FILE", "The file that lists the stock; demo/rack.yaml when left out.");
     private static final Option COUNT = Option.valued("--count", "N", "How many are to be made; one when left out.");
     private static final Option PDF = Option.valued("--pdf", "FILE", "Write the method sheet as PDF.");
-    private static final Option JSON = Option.flag("--json", "Print the whole method, or the reasons why there is none, as JSON.");
+    private static final Option JSON =
+            Option.flag("--json", "Print the whole method, or the reasons why there is none, as JSON.");
     private static final int MOST_COUNT = 10_000;
 
     private final Terminal terminal;
@@ -56,7 +58,8 @@ final class MethodCommand implements Command {
         int count = count(given);
         Part part = part(file);
         Kit kit = OnDisk.kit(Path.of(given.find(KIT.name()).orElse("demo/kit")));
-        var planner = new ProvedPlanner(kit, OnDisk.rack(Path.of(given.find(RACK.name()).orElse("demo/rack.yaml"))));
+        var planner = new ProvedPlanner(
+                kit, OnDisk.rack(Path.of(given.find(RACK.name()).orElse("demo/rack.yaml"))));
         return switch (planner.plan(part, count)) {
             case ProvedPlanner.Outcome.Proved proved -> made(given, part, kit, proved);
             case ProvedPlanner.Outcome.NotHere(List<Planned.Reason> reasons) -> notHere(given, reasons);
@@ -82,7 +85,8 @@ final class MethodCommand implements Command {
         Method method = proved.method();
         if (given.find(PDF.name()).isPresent()) {
             var printed = new Sheets.Proved(part, method, proved.proof());
-            Written.pdf(Path.of(given.find(PDF.name()).orElseThrow()), Sheets.method(printed, kit, "", Optional.empty()));
+            Written.pdf(
+                    Path.of(given.find(PDF.name()).orElseThrow()), Sheets.method(printed, kit, "", Optional.empty()));
         }
         if (given.has(JSON.name())) {
             var tree = new LinkedHashMap<String, Object>();
@@ -105,21 +109,29 @@ final class MethodCommand implements Command {
     }
 
     private void say(Method method, Proof proof) {
-        terminal.out().println(method.title() + ", issue " + method.issue() + ", " + method.count() + " off, from "
-                + method.stock().piece() + ": " + method.stock().says());
+        terminal.out()
+                .println(method.title() + ", issue " + method.issue() + ", " + method.count() + " off, from "
+                        + method.stock().piece() + ": " + method.stock().says());
         for (SetUp setUp : method.setUps()) {
             terminal.out().println();
-            terminal.out().println("Set-up " + setUp.number() + ", " + setUp.machine() + ", "
-                    + HeldIn.say(setUp.holding()) + ", " + WorkTimeText.of(setUp.time(method.count())));
+            terminal.out()
+                    .println("Set-up " + setUp.number() + ", " + setUp.machine() + ", " + HeldIn.say(setUp.holding())
+                            + ", " + WorkTimeText.of(setUp.time(method.count())));
             setUp.instructions().forEach(line -> terminal.out().println("   " + line));
-            setUp.operations().forEach(operation ->
-                    terminal.out().println("  " + operation.number() + ". " + operation.say()
-                            + operation.settings().speed().map(rpm -> ", " + Math.round(rpm.rpm()) + " rpm").orElse("")));
+            setUp.operations()
+                    .forEach(operation -> terminal.out()
+                            .println("  " + operation.number() + ". " + operation.say()
+                                    + operation
+                                            .settings()
+                                            .speed()
+                                            .map(rpm -> ", " + Math.round(rpm.rpm()) + " rpm")
+                                            .orElse("")));
         }
         terminal.out().println();
         method.cautions().forEach(caution -> terminal.out().println("Take care: " + caution));
-        terminal.out().println("In all " + WorkTimeText.of(method.time()) + ". Replayed: every surface within "
-                + proof.worst().mm() + " mm.");
+        terminal.out()
+                .println("In all " + WorkTimeText.of(method.time()) + ". Replayed: every surface within "
+                        + proof.worst().mm() + " mm.");
     }
 
     private int notHere(Given given, List<Planned.Reason> reasons) {

@@ -36,7 +36,8 @@ public final class OnDisk {
             throw new AskedWrongly("There is no file " + file + ".");
         }
         if (Files.size(file) > MOST_BYTES) {
-            throw new AskedWrongly(file + " is larger than " + MOST_BYTES / 1024 + " kB, which no file written by hand is.");
+            throw new AskedWrongly(
+                    file + " is larger than " + MOST_BYTES / 1024 + " kB, which no file written by hand is.");
         }
         try {
             return Files.readString(file);
@@ -52,7 +53,8 @@ public final class OnDisk {
         }
         var texts = new TreeMap<String, String>();
         try (Stream<Path> files = Files.list(folder)) {
-            for (Path file : files.filter(each -> each.toString().endsWith(YAML)).toList()) {
+            for (Path file :
+                    files.filter(each -> each.toString().endsWith(YAML)).toList()) {
                 texts.put(file.getFileName().toString(), text(file));
             }
         }
