@@ -41,7 +41,7 @@ final class DemoCommand implements Command {
                         "",
                         "The harbour workshop of Kelderhaven and everything in it is invented. Nothing is kept: its book lasts as",
                         "long as the program runs."),
-                List.of(ONCE, OUT));
+                List.of(ONCE, OUT, Serving.PORT));
     }
 
     @Override
@@ -55,14 +55,23 @@ final class DemoCommand implements Command {
         terminal.out()
                 .println(filled.jobs().size() + " jobs in the book, "
                         + filled.ready().size() + " with a proved method.");
-        var prints = new DemoPrints(desk, Path.of(given.find(OUT.name()).orElse("out")));
+        if (given.has(ONCE.name())) {
+            print(desk, filled, Path.of(given.find(OUT.name()).orElse("out")));
+        } else {
+            Serving.serve(desk, Serving.port(given.find(Serving.PORT.name())), terminal);
+        }
+        return Ended.ANSWERED;
+    }
+
+    private void print(Desk desk, DemoShop.Filled filled, Path folder) throws IOException {
+        var prints = new DemoPrints(desk, folder);
         for (JobNumber job : filled.jobs()) {
             List<String> files = prints.print(job);
             if (!files.isEmpty()) {
                 terminal.out().println("Job " + job.number() + ": " + String.join(", ", files));
             }
         }
-        return Ended.ANSWERED;
+        terminal.out().println("They lie in " + folder + ".");
     }
 
     private static DemoShop.Filled fill(DemoShop shop) throws IOException {

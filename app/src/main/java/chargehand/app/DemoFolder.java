@@ -9,13 +9,11 @@ import java.nio.file.Path;
 
 /** The demo workshop's files, which lie in {@code demo} at the root of the project. */
 final class DemoFolder {
-    private static final String PROPERTY = "chargehand.home";
-
     private DemoFolder() {}
 
     /** The files, from the folder that the launcher names, or else the one that stands here. */
     static DemoTexts read() throws IOException {
-        Path demo = Path.of(System.getProperty(PROPERTY, ".")).resolve("demo");
+        Path demo = Home.demo();
         if (!Files.isDirectory(demo)) {
             throw new AskedWrongly("There is no folder " + demo + " with the demo workshop's files in it.");
         }

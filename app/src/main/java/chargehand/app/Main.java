@@ -12,8 +12,10 @@ public final class Main {
     /** Runs one command line and ends the process with what it hands back. */
     public static void main(String... args) {
         Terminal terminal = Terminal.ofProcess();
-        int ended =
-                Commands.of(terminal, version()).with(new DemoCommand(terminal)).run(args);
+        int ended = Commands.of(terminal, version())
+                .with(new DemoCommand(terminal))
+                .with(new ServeCommand(terminal))
+                .run(args);
         if (ended != Ended.ANSWERED) {
             System.exit(ended); // not called without need: it loads the JDK's logging
         }
