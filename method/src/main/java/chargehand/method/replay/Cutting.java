@@ -124,7 +124,7 @@ final class Cutting {
             return work;
         }
         Profile path = new Profile(List.of(new Station(from, atFrom.half()), new Station(to, atTo.half())));
-        return work.turned(hollow.sparing(path, work));
+        return work.turned(hollow.sparing(path));
     }
 
     private TurnedWork edged(Cut.FinishEdge edge) {

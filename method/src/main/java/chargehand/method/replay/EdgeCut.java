@@ -29,15 +29,15 @@ final class EdgeCut {
             return Optional.empty();
         }
         double slope = joined.minus(corner).over(reach);
-        boolean outward = edge.inside() || isHollow(work, edge);
+        boolean outward = edge.inside() || isHollow(work.outer(), edge);
         return isCorner(work, edge, outward)
                 ? Optional.of(new EdgePath(edge.at(), edge.towards(), corner, slope, outward).of(edge.form()))
                 : Optional.empty();
     }
 
-    /** Whether the work stands prouder on the far side of the corner. */
-    static boolean isHollow(TurnedWork work, Cut.FinishEdge edge) {
-        return behind(work.outer(), edge).isMoreThan(edge.diameter().half().plus(NEAR));
+    /** Whether an outside stands prouder on the far side of a corner. */
+    static boolean isHollow(Profile outside, Cut.FinishEdge edge) {
+        return behind(outside, edge).isMoreThan(edge.diameter().half().plus(NEAR));
     }
 
     /** A free corner stands out beyond what lies behind it and is still sharp; a hollow one only takes a radius. */
@@ -65,6 +65,8 @@ final class EdgeCut {
     private static Length behind(Profile profile, Cut.FinishEdge edge) {
         End back = edge.towards().other();
         Length face = back == End.A ? profile.start() : profile.end();
-        return edge.at().equals(face) ? Length.ZERO : beyond(profile, edge.at(), back);
+        boolean beside = edge.at().isLessThan(profile.start()) || edge.at().isMoreThan(profile.end());
+        boolean metal = !beside && back.distance(edge.at(), face).isPositive();
+        return metal ? beyond(profile, edge.at(), back) : Length.ZERO;
     }
 }

@@ -29,8 +29,14 @@ final class FaultList {
         operation = inOperation;
     }
 
+    /**
+     * Adds a fault.
+     *
+     * @param say what is wrong, as a clause
+     */
     void add(Fault.Code code, String say) {
-        faults.add(new Fault(code, setUp, operation, say));
+        String sentence = Character.toUpperCase(say.charAt(0)) + say.substring(1) + ".";
+        faults.add(new Fault(code, setUp, operation, sentence));
     }
 
     /** Adds a fault unless {@code holds}. Returns {@code holds}. */

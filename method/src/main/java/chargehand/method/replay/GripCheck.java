@@ -30,12 +30,17 @@ final class GripCheck {
     private int sides() {
         return work.features().flats().stream()
                 .filter(flats -> flats.across().isWithin(Believable.GRIPPED_NEAR, grip.diameter()))
-                .filter(flats ->
-                        StandingFlats.on(work.outer(), flats.across(), span).contains(span)
-                                && flats.over().holds(span, Deviation.ALLOWED))
+                .filter(flats -> onFlats(flats).over(grip.length()) >= Believable.LEAST_BEARING)
                 .map(Features.FlatsCut::sides)
                 .findFirst()
                 .orElse(0);
+    }
+
+    private Length onFlats(Features.FlatsCut flats) {
+        return StandingFlats.on(work.outer(), flats.across(), span).stream()
+                .flatMap(shown -> shown.common(flats.over()).stream())
+                .map(Span::length)
+                .reduce(Length.ZERO, Length::plus);
     }
 
     /** In a chuck's jaws. */

@@ -20,21 +20,26 @@ record HollowCorners(List<Cut.FinishEdge> corners) {
         corners = List.copyOf(corners);
     }
 
-    /** The corners that later operations form. */
-    static HollowCorners formedBy(List<Operation> later) {
+    /**
+     * The corners that later operations form.
+     *
+     * @param part the outside of the finished part, which tells hollow corners from those that are rounded off
+     */
+    static HollowCorners formedBy(List<Operation> later, Profile part) {
         return new HollowCorners(later.stream()
                 .map(Operation::cut)
                 .filter(Cut.FinishEdge.class::isInstance)
                 .map(Cut.FinishEdge.class::cast)
                 .filter(edge -> !edge.inside() && edge.form() instanceof Cut.EdgeForm.Radius)
+                .filter(edge -> EdgeCut.isHollow(part, edge))
                 .toList());
     }
 
     /** The path of a turning cut, lifted where it has to leave metal for a radius. */
-    Profile sparing(Profile path, TurnedWork work) {
+    Profile sparing(Profile path) {
         Profile spared = path;
         for (Cut.FinishEdge corner : corners) {
-            if (endsIn(path, corner) && EdgeCut.isHollow(work, corner)) {
+            if (endsIn(path, corner)) {
                 spared = lifted(spared, corner);
             }
         }
@@ -53,16 +58,24 @@ record HollowCorners(List<Cut.FinishEdge> corners) {
         Length reach = Length.least(
                 EdgePath.reach(corner.form()), path.end().minus(path.start()).half());
         Length joint = corner.towards().from(corner.at(), reach);
-        Length height =
-                corner.diameter().half().plus(EdgePath.reach(corner.form()).times(2));
+        Profile left = Carving.level(Span.between(corner.at(), joint).orElseThrow(), height(path, corner, joint));
         var stations = new ArrayList<Station>();
         if (corner.towards() == End.B) {
-            stations.addAll(Profile.level(path.start(), joint, height).stations());
+            stations.addAll(left.stations());
             stations.addAll(path.cut(joint, path.end()).stations());
         } else {
             stations.addAll(path.cut(path.start(), joint).stations());
-            stations.addAll(Profile.level(joint, path.end(), height).stations());
+            stations.addAll(left.stations());
         }
         return new Profile(stations);
+    }
+
+    /** How far up its wall the radius reaches. */
+    private static Length height(Profile path, Cut.FinishEdge corner, Length joint) {
+        Length foot = corner.diameter().half();
+        Length joined = corner.towards() == End.B ? path.radiusAfter(joint) : path.radiusBefore(joint);
+        double slope = joined.minus(foot).over(joint.minus(corner.at()).abs());
+        Profile radius = new EdgePath(corner.at(), corner.towards(), foot, slope, true).of(corner.form());
+        return radius.most(radius.start(), radius.end());
     }
 }

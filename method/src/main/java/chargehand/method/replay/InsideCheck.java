@@ -8,8 +8,8 @@ import chargehand.trade.thread.ScrewThread;
 
 /** The trade's order along the axis: face, centre, drill, bore or ream; each finds what it needs. */
 final class InsideCheck {
-    /** How much of the bottom of a bore may be solid yet: what a drill's point leaves, rounded. */
-    private static final Length BOTTOM_NEAR = Length.mm(0.01);
+    /** How much of the bottom of a bore may be solid yet, for the bar to face off. */
+    private static final Length BOTTOM_NEAR = Length.mm(0.5);
 
     private final TurnedWork work;
     private final Length partLength;
@@ -95,12 +95,17 @@ final class InsideCheck {
                 Fault.Code.WRONG_HOLE,
                 () -> thread + " wants a hole of " + faults.size(thread.minorInternal()) + ", not "
                         + faults.size(hole));
-        Length room = cut.end().other().from(cut.to(), thread.pitch().length().times(Believable.LEAST_TAP_ROOM));
         faults.unless(
                 hollow.comesOut(cut.to())
-                        || !hollow.least(room).isLessThan(leastHole(cut).minus(Deviation.ALLOWED)),
+                        || !hollow.least(room(cut)).isLessThan(leastHole(cut).minus(Deviation.ALLOWED)),
                 Fault.Code.WRONG_HOLE,
                 () -> "the hole is not deep enough for the lead of the tap");
+    }
+
+    /** How far the hole must go so that the tap's lead runs out of what the part needs of the thread. */
+    private Length room(Cut.ThreadInside cut) {
+        Length within = cut.end() == End.A ? Length.least(cut.to(), partLength) : Length.most(cut.to(), Length.ZERO);
+        return cut.end().other().from(within, cut.thread().pitch().length().times(Believable.LEAST_TAP_ROOM));
     }
 
     /** A taper thread may be cut in a hole as small as its small end. */

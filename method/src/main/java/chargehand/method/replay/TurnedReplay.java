@@ -91,7 +91,7 @@ final class TurnedReplay {
             faults.unless(
                     operation.number() == i + 1, Fault.Code.OUT_OF_ORDER, () -> "operations count from 1, in order");
             var hollow = HollowCorners.formedBy(
-                    setUp.operations().subList(i + 1, setUp.operations().size()));
+                    setUp.operations().subList(i + 1, setUp.operations().size()), wanted.outer());
             steps.add(step(setUp, operation, machine, hollow));
         }
         faults.at(setUp.number(), 0);
