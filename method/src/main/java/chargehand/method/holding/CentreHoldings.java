@@ -74,16 +74,31 @@ final class CentreHoldings {
                 working(slenderness, GripRules.CENTRES)));
     }
 
-    /** A dog wants a round or flat-sided end that is no thread and no taper. */
+    /** A dog wants a plain cylinder or raw stock as long as it is wide. */
     private boolean takesDog(End driven) {
-        int outermost = driven == End.A ? 0 : work.shape().count() - 1;
-        boolean thread = work.shape().section(outermost) instanceof Section.Threaded threaded
-                && work.isDone(new Task.Threading(outermost, threaded));
-        return !thread
+        return isPlainUnderDog(driven)
                 && lathe.holders()
                         .largestDog()
                         .filter(largest -> !dogDiameter(driven).isMoreThan(largest))
                         .isPresent();
+    }
+
+    private boolean isPlainUnderDog(End driven) {
+        Shape shape = work.shape();
+        Length covered = Length.ZERO;
+        for (int i = driven == End.A ? 0 : shape.count() - 1;
+                shape.isSection(i);
+                i = shape.neighbour(i, driven.other())) {
+            boolean plain = work.isRaw(i) || shape.section(i) instanceof Section.Round;
+            if (!plain || !work.diameter(i).equals(dogDiameter(driven))) {
+                return false;
+            }
+            covered = covered.plus(shape.section(i).length());
+            if (!covered.isLessThan(DOG_WIDTH)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private Length dogDiameter(End driven) {

@@ -5,6 +5,7 @@ import chargehand.method.task.Shape;
 import chargehand.method.task.Task;
 import chargehand.method.work.Blanks;
 import chargehand.method.work.Standing;
+import chargehand.part.Edge;
 import chargehand.part.End;
 import chargehand.part.Section;
 import java.util.ArrayList;
@@ -114,7 +115,7 @@ record GripPlace(End headstock, Length stop, Length inner, Length diameter, int 
             return Optional.empty();
         }
         Shape shape = work.shape();
-        Length stop = shape.border(index, headstock.other());
+        Length stop = headstock.from(shape.border(index, headstock.other()), fillet(shape, index, headstock.other()));
         Length inner = shape.border(index, headstock);
         var gripped = new Choice.Gripped.OnSection(index);
         return switch (shape.section(index)) {
@@ -130,6 +131,13 @@ record GripPlace(End headstock, Length stop, Length inner, Length diameter, int 
             case Section.Threaded threaded -> Optional.empty();
             case Section.Groove groove -> Optional.empty();
         };
+    }
+
+    /** How much of a section the radius of its hollow corner takes up, on which jaws must not bear. */
+    private static Length fillet(Shape shape, int index, End side) {
+        return shape.isHollow(index, side) && shape.edge(index, side) instanceof Edge.Radius radius
+                ? radius.radius().length()
+                : Length.ZERO;
     }
 
     /** Whether nothing between a section and the headstock's end is larger than the section, so that jaws come over it. */

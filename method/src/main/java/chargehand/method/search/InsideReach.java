@@ -22,21 +22,9 @@ final class InsideReach {
         boolean fromOwn = choice.faces().contains(bore.from());
         boolean fromOther = Bores.isThrough(bore)
                 && !(bore instanceof Bore.Coned)
-                && mouth(bore) instanceof Edge.Plain
+                && Bores.mouth(bore) instanceof Edge.Plain
                 && choice.faces().contains(bore.from().other());
         return (fromOwn || fromOther) && owned.has(bore) && reachesTo(bore);
-    }
-
-    /** What the drawing asks at the mouth of a bore, which is cut from the bore's own end. */
-    private static Edge mouth(Bore bore) {
-        return switch (bore) {
-            case Bore.Bored bored -> bored.mouth();
-            case Bore.Reamed reamed -> reamed.mouth();
-            case Bore.Counterbored counterbored -> counterbored.mouth();
-            case Bore.Drilled drilled -> new Edge.Plain();
-            case Bore.Tapped tapped -> new Edge.Plain();
-            case Bore.Coned coned -> new Edge.Plain();
-        };
     }
 
     /** A drill in the tailstock goes as deep as its spindle travels; deeper holes are drilled in two settings. */

@@ -58,7 +58,12 @@ final class Owned {
         };
     }
 
+    /** A taper thread wants a taper attachment, which no lathe here has. */
     private boolean has(Section.Threaded section) {
+        return !section.thread().isTaper() && canCut(section);
+    }
+
+    private boolean canCut(Section.Threaded section) {
         return ways.hasDie(section.thread(), section.length())
                 || kit.lathes().stream()
                         .anyMatch(lathe -> ways.train(lathe, section.thread(), section.length())

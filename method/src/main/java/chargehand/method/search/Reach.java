@@ -4,9 +4,10 @@ import chargehand.measure.Length;
 import chargehand.method.holding.Choice;
 import chargehand.method.kit.Kit;
 import chargehand.method.kit.Lathe;
-import chargehand.method.kit.LatheTool;
 import chargehand.method.kit.Mill;
 import chargehand.method.plan.Holding;
+import chargehand.method.setting.GrooveGround;
+import chargehand.method.setting.GroovingTools;
 import chargehand.method.setting.Indexings;
 import chargehand.method.setting.PartingTools;
 import chargehand.method.setting.ThreadWays;
@@ -128,7 +129,7 @@ final class Reach {
             return false;
         }
         if (shape().section(index) instanceof Section.Groove groove) {
-            return hasGrooving(groove) && isReachableNeck(index);
+            return hasGrooving(index, groove) && isReachableNeck(index);
         }
         for (End end : End.values()) {
             if (isFree(end) && isOpenTowards(index, end)) {
@@ -166,11 +167,17 @@ final class Reach {
         return new Task.Turned(index, shape().section(index));
     }
 
-    private boolean hasGrooving(Section.Groove groove) {
-        return kit.tooling().latheTools(LatheTool.Grooving.class).stream()
-                        .anyMatch(tool -> !tool.width().isMoreThan(groove.length()))
-                || kit.tooling().latheTools(LatheTool.Parting.class).stream()
-                        .anyMatch(tool -> !tool.width().isMoreThan(groove.length()));
+    private boolean hasGrooving(int index, Section.Groove groove) {
+        var ground = new GrooveGround(work, soFar);
+        for (End end : End.values()) {
+            Length deep =
+                    ground.surface(index, end).minus(groove.diameter().length()).half();
+            if (isFree(end)
+                    && GroovingTools.pick(kit.tooling(), groove.length(), deep).isPresent()) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** A hollow corner is cut with its own section; a free one from its own side, or from behind where there is room. */

@@ -52,14 +52,18 @@ final class InsideWork {
         return LengthText.both(length, lathe.unit());
     }
 
-    /** A centre hole, to start a drill or to carry a centre. */
-    Draft centre(End end, Length workDiameter) {
+    /**
+     * A centre hole, to start a drill or to carry a centre.
+     *
+     * @param hole the diameter beyond which its mouth must not go: that of the hole it starts, or of the work
+     */
+    Draft centre(End end, Length workDiameter, Length hole) {
         Length most = workDiameter.times(0.4);
         HoleTools.CentreDrill drill = tools.centreDrills().reversed().stream()
-                .filter(each -> !each.body().isMoreThan(most))
+                .filter(each -> !each.body().isMoreThan(most) && !mouth(each).isMoreThan(hole))
                 .findFirst()
                 .orElseGet(() -> tools.centreDrills().getFirst());
-        Length mouth = drill.pilot().plus(drill.body()).half();
+        Length mouth = Length.least(mouth(drill), hole);
         var draft = new Draft(
                 "Centre end " + end,
                 new Cut.CentreHole(end, mouth),
@@ -67,6 +71,10 @@ final class InsideWork {
                 lathe.unit());
         speed(draft, mouth, CutKind.CENTRING);
         return draft.takes(OperationTimes.HAND_FEED_MINUTES);
+    }
+
+    private static Length mouth(HoleTools.CentreDrill drill) {
+        return drill.pilot().plus(drill.body()).half();
     }
 
     /** All that one bore asks for, beyond a hole already there. */
@@ -77,14 +85,9 @@ final class InsideWork {
         switch (bore) {
             case Bore.Drilled drilled ->
                 drillTo(drafts, end, bottom, drilled.diameter().length(), hole);
-            case Bore.Bored bored ->
-                boreTo(drafts, new Boring(end, bottom, bored.diameter(), bored.name()), bored.mouth(), hole);
+            case Bore.Bored bored -> boreTo(drafts, new Boring(end, bottom, bored.diameter(), bored.name()), hole);
             case Bore.Counterbored counterbored ->
-                boreTo(
-                        drafts,
-                        new Boring(end, bottom, counterbored.diameter(), counterbored.name()),
-                        counterbored.mouth(),
-                        hole);
+                boreTo(drafts, new Boring(end, bottom, counterbored.diameter(), counterbored.name()), hole);
             case Bore.Reamed reamed -> ream(drafts, end, bottom, reamed, hole);
             case Bore.Tapped tapped -> tap(drafts, end, bottom, tapped, hole);
             case Bore.Coned coned -> cone(drafts, end, coned);
@@ -154,14 +157,13 @@ final class InsideWork {
     }
 
     /** A bored or counterbored hole: drilled under size, short of a flat bottom by the drill's point, then bored. */
-    private void boreTo(List<Draft> drafts, Boring boring, Edge mouth, Optional<Length> hole) {
+    private void boreTo(List<Draft> drafts, Boring boring, Optional<Length> hole) {
         Length diameter = boring.size().length();
         Length under = diameter.minus(PILOT_ROOM);
         boolean through = isThrough(boring.end(), boring.bottom());
         Length shortOf = through ? boring.bottom() : boring.end().from(boring.bottom(), under.times(POINT_OF_DIAMETER));
         Length pilot = pilot(drafts, boring.end(), shortOf, under, hole);
         drafts.add(boring(boring, pilot));
-        mouth(drafts, boring.end(), mouth, diameter);
     }
 
     private record Boring(End end, Length bottom, Size size, String name) {}
@@ -209,7 +211,6 @@ final class InsideWork {
         draft.caution("Never turn a reamer backwards; draw it out still turning forwards.");
         draft.reading(gauges.inside("Ø of " + bore.name(), making.limits(bore.diameter())));
         drafts.add(draft);
-        mouth(drafts, end, bore.mouth(), diameter);
     }
 
     private void tap(List<Draft> drafts, End end, Length bottom, Bore.Tapped bore, Optional<Length> hole) {
@@ -262,19 +263,42 @@ final class InsideWork {
                 .orElse("boring bar");
     }
 
-    private void mouth(List<Draft> drafts, End end, Edge edge, Length diameter) {
-        if (edge instanceof Edge.Chamfer chamfer) {
-            Length face = end == End.A ? Length.ZERO : making.body().length();
-            var form = new Cut.EdgeForm.Chamfer(chamfer.length().length(), chamfer.angle());
-            var cut = new Cut.FinishEdge(face, diameter, end.other(), true, form);
-            String tool = making.kit().tooling().latheTools(LatheTool.Chamfering.class).stream()
-                    .map(LatheTool.Chamfering::name)
-                    .findFirst()
-                    .orElse("chamfering tool");
-            var draft = new Draft("Chamfer the mouth " + chamfer.length().text(), cut, tool, lathe.unit());
-            speed(draft, diameter, CutKind.CHAMFERING);
-            drafts.add(draft.takes(OperationTimes.HAND_FEED_MINUTES));
-        }
+    /** The edge at the mouth of a bore: at the face, or at the bottom of what opens it out from the same end. */
+    Optional<Draft> mouth(Bore bore, End end) {
+        Edge edge = Bores.mouth(bore);
+        return switch (edge) {
+            case Edge.Plain plain -> Optional.empty();
+            case Edge.Chamfer chamfer -> {
+                var form = new Cut.EdgeForm.Chamfer(chamfer.length().length(), chamfer.angle());
+                String tool = named(LatheTool.Chamfering.class, "chamfering tool");
+                yield Optional.of(
+                        edge("Chamfer the mouth " + chamfer.length().text(), mouthCut(bore, end, form), tool));
+            }
+            case Edge.Radius radius -> {
+                var form = new Cut.EdgeForm.Radius(radius.radius().length());
+                String tool = named(LatheTool.RoundNose.class, "form tool");
+                yield Optional.of(edge("Round the mouth " + radius.radius().text(), mouthCut(bore, end, form), tool));
+            }
+        };
+    }
+
+    private Cut.FinishEdge mouthCut(Bore bore, End end, Cut.EdgeForm form) {
+        Length at =
+                end.other().from(end == End.A ? Length.ZERO : making.body().length(), Bores.opens(bore, making.body()));
+        return new Cut.FinishEdge(at, Bores.diameter(bore), end.other(), true, form);
+    }
+
+    private Draft edge(String say, Cut.FinishEdge cut, String tool) {
+        var draft = new Draft(say, cut, tool, lathe.unit());
+        speed(draft, cut.diameter(), CutKind.CHAMFERING);
+        return draft.takes(OperationTimes.HAND_FEED_MINUTES);
+    }
+
+    private String named(Class<? extends LatheTool> kind, String otherwise) {
+        return making.kit().tooling().latheTools(kind).stream()
+                .map(LatheTool::name)
+                .findFirst()
+                .orElse(otherwise);
     }
 
     private SpindleSpeed speed(Draft draft, Length diameter, CutKind kind) {

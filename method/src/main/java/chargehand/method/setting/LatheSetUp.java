@@ -112,12 +112,16 @@ final class LatheSetUp {
         List<Task.Inside> bores = bores(end);
         boolean startsDrill = !bores.isEmpty() && bored.stream().noneMatch(bore -> Bores.opensAt(bore, end));
         if (isTodo(new Task.CentreIn(end)) || startsDrill) {
-            drafts.add(inside.centre(end, endDiameter(end)));
+            Length hole = bores.isEmpty()
+                    ? endDiameter(end)
+                    : Bores.diameter(bores.getFirst().bore());
+            drafts.add(inside.centre(end, endDiameter(end), hole));
         }
         for (Task.Inside task : bores) {
             drafts.addAll(inside.bore(task.bore(), end, holeAt(end)));
             bored.add(task.bore());
         }
+        bores.forEach(task -> inside.mouth(task.bore(), end).ifPresent(drafts::add));
     }
 
     private Length endDiameter(End end) {
@@ -174,28 +178,15 @@ final class LatheSetUp {
     }
 
     private void grooves() {
+        var ground = new GrooveGround(work, todo);
         for (int i = 0; i < shape().count(); i++) {
             if (shape().section(i) instanceof Section.Groove groove && isTodo(new Task.Turned(i, groove))) {
-                drafts.add(turning.groove(groove, shape().start(i), groundBeside(i)));
+                drafts.add(turning.groove(
+                        groove,
+                        shape().start(i),
+                        new TurningWork.Ground(ground.touched(i), ground.surface(i, free()))));
             }
         }
-    }
-
-    /** The diameter a groove is cut down from, on which its tool is touched: the smaller neighbour that stands proud of it. */
-    private Length groundBeside(int index) {
-        Length ground = work.diameter(index);
-        for (End side : End.values()) {
-            int neighbour = shape().neighbour(index, side);
-            if (shape().isSection(neighbour) && diameterNow(neighbour).isMoreThan(shape().diameter(index))) {
-                ground = Length.least(ground, diameterNow(neighbour));
-            }
-        }
-        return ground;
-    }
-
-    /** The diameter of a section once this set-up has turned what it turns. */
-    private Length diameterNow(int index) {
-        return isTodo(new Task.Turned(index, shape().section(index))) ? shape().diameter(index) : work.diameter(index);
     }
 
     private void corners() {

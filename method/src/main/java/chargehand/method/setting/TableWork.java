@@ -108,12 +108,15 @@ final class TableWork {
         return passes;
     }
 
+    /** The smallest cutter that covers the flats; where none does, the largest there is. */
     private MillCutter flatsCutter(Length length) {
         return making.kit().tooling().millCutters().stream()
                 .filter(cutter -> cutter instanceof MillCutter.EndMill || cutter instanceof MillCutter.SlotDrill)
                 .min(Comparator.comparing(
                                 (MillCutter cutter) -> cutter.diameter().isLessThan(length))
-                        .thenComparing(MillCutter::diameter))
+                        .thenComparing(cutter -> cutter.diameter().isLessThan(length)
+                                ? cutter.diameter().negated()
+                                : cutter.diameter()))
                 .orElseThrow();
     }
 
@@ -148,9 +151,9 @@ final class TableWork {
         Mill mill = (Mill) machine();
         Length width = keyway.width().length();
         String cutter = making.kit().tooling().millCutters(MillCutter.SlotDrill.class).stream()
-                .filter(each -> each.diameter().equals(width))
+                .filter(each -> !each.diameter().isMoreThan(width))
+                .max(Comparator.comparing(MillCutter::diameter))
                 .map(MillCutter::name)
-                .findFirst()
                 .orElse("slot drill " + LengthText.in(width, unit()));
         Length from = keyway.from().length();
         var cut = new Cut.MillKeyway(

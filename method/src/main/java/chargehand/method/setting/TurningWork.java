@@ -145,12 +145,19 @@ final class TurningWork {
         return draft;
     }
 
+    /**
+     * What a groove is cut from.
+     *
+     * @param touched the diameter on which its tool is touched
+     * @param surface the diameter over the groove itself
+     */
+    record Ground(Length touched, Length surface) {}
+
     /** Cuts a groove. */
-    Draft groove(Section.Groove groove, Length start, Length from) {
-        String tool = making.kit().tooling().latheTools(LatheTool.Grooving.class).stream()
-                .filter(each -> !each.width().isMoreThan(groove.length()))
-                .reduce((one, other) -> one.width().isMoreThan(other.width()) ? one : other)
-                .map(LatheTool.Grooving::name)
+    Draft groove(Section.Groove groove, Length start, Ground ground) {
+        Length from = ground.touched();
+        Length deep = ground.surface().minus(groove.diameter().length()).half();
+        String tool = GroovingTools.pick(making.kit().tooling(), groove.length(), deep)
                 .orElse("grooving tool");
         Length bottom = groove.diameter().length();
         String say = "Groove " + size(groove.length()) + " wide to Ø " + size(bottom);

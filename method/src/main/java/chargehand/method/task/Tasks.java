@@ -93,7 +93,9 @@ public final class Tasks {
         }
         List<Bore> inside = shape.body().inside();
         for (int i = 0; i < inside.size(); i++) {
-            list.add(new Task.Inside(i, inside.get(i)));
+            if (!Bores.isSwallowed(inside.get(i), shape.body())) {
+                list.add(new Task.Inside(i, inside.get(i)));
+            }
         }
         List<Across> across = shape.body().across();
         for (int i = 0; i < across.size(); i++) {

@@ -29,6 +29,6 @@ class RandomPartsTest {
                     });
             }
         }
-        assertThat(ready).as("parts planned of %d", PARTS).isGreaterThan(PARTS / 5);
+        assertThat(ready).as("parts planned of %d", PARTS).isGreaterThan(PARTS / 6);
     }
 }
