@@ -30,7 +30,7 @@ record AcrossWays(Subject subject) {
     /** One list of ways for each hole. */
     List<List<Placing>> all() {
         List<List<Placing>> all = new ArrayList<>();
-        Bearing turn = Bearing.turn(subject.body().across(), subject.look().cut());
+        Bearing turn = subject.look().turn();
         for (Across feature : subject.body().across()) {
             switch (feature) {
                 case Across.CrossHole hole -> all.add(hole(hole, Bearing.of(hole, turn)));
@@ -98,7 +98,7 @@ record AcrossWays(Subject subject) {
     /** Where the extension lines of features begin that face the viewer (mm below the axis). */
     Map<Length, Double> starts() {
         Map<Length, Double> starts = new HashMap<>();
-        Bearing turn = Bearing.turn(subject.body().across(), subject.look().cut());
+        Bearing turn = subject.look().turn();
         for (Across feature : subject.body().across()) {
             Bearing bearing = Bearing.of(feature, turn);
             if (bearing.isTowards() || bearing.isAway()) {

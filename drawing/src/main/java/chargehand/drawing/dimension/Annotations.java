@@ -30,14 +30,15 @@ public final class Annotations {
     }
 
     /**
-     * Puts lengths along the axis on one side, in tiers.
+     * Puts lengths along the axis on one side, in tiers, their words clear of position 0 where something may stand.
      *
      * @param outline how far the view reaches from the axis there (mm)
      * @param reach how far what a length runs from reaches, at each of its ends (mm)
      */
     public Annotations lengths(
             List<AxialDimension> lengths, AxialScale scale, Side side, double outline, ToDoubleFunction<Length> reach) {
-        AxialTiers.draw(AxialTiers.of(lengths, scale, side), scale, side, outline, reach)
+        List<Length> origin = List.of(Length.ZERO);
+        AxialTiers.draw(AxialTiers.of(lengths, scale, side, origin), scale, side, outline, reach)
                 .forEach(board::add);
         return this;
     }

@@ -56,22 +56,29 @@ final class AxialTiers {
         }
     }
 
-    /** Gives each length its tier. */
-    static List<Tiered> of(List<AxialDimension> dimensions, AxialScale scale, Side side) {
+    /**
+     * Gives each length its tier.
+     *
+     * @param others further positions that words outside a length should keep away from
+     */
+    static List<Tiered> of(List<AxialDimension> dimensions, AxialScale scale, Side side, List<Length> others) {
+        List<Length> faces = Stream.concat(
+                        others.stream(), dimensions.stream().flatMap(length -> Stream.of(length.from(), length.to())))
+                .toList();
         AxialTiers tiers = new AxialTiers(scale, side);
         dimensions.stream()
                 .sorted(Comparator.comparing(AxialDimension::length).thenComparing(AxialDimension::from))
-                .forEach(dimension -> tiers.add(dimension, dimensions));
+                .forEach(dimension -> tiers.add(dimension, faces));
         return tiers.placed;
     }
 
-    private void add(AxialDimension dimension, List<AxialDimension> all) {
+    private void add(AxialDimension dimension, List<Length> faces) {
         int tier = placed.stream()
                 .filter(other -> other.overlaps(dimension))
                 .mapToInt(other -> other.tier + 1)
                 .max()
                 .orElse(0);
-        boolean wordsAfter = room(dimension, all, true) > room(dimension, all, false);
+        boolean wordsAfter = room(dimension, faces, true) > room(dimension, faces, false);
         Tiered tiered = tiered(dimension, tier, wordsAfter);
         while (clashes(tiered)) {
             Tiered turned = tiered(dimension, tier, !wordsAfter);
@@ -89,11 +96,10 @@ final class AxialTiers {
         return placed.stream().anyMatch(tiered::clashes);
     }
 
-    /** How far it is to the next face that a length goes from, after this length or before it (mm). */
-    private double room(AxialDimension dimension, List<AxialDimension> all, boolean after) {
+    /** How far it is to the next of the faces, after this length or before it (mm). */
+    private double room(AxialDimension dimension, List<Length> faces, boolean after) {
         Length end = after ? dimension.to() : dimension.from();
-        return all.stream()
-                .flatMap(other -> Stream.of(other.from(), other.to()))
+        return faces.stream()
                 .filter(face -> after ? face.isMoreThan(end) : face.isLessThan(end))
                 .mapToDouble(face -> Math.abs(scale.x(face) - scale.x(end)))
                 .min()

@@ -54,7 +54,7 @@ public final class TurnedSizes {
         lengths.addAll(new AcrossWays(subject).positions());
         subject.body().inside().forEach(bore -> addDepth(bore, lengths));
         List<AxialTiers.Tiered> tiers =
-                AxialTiers.of(once(lengths), subject.look().scale(), Side.BELOW);
+                AxialTiers.of(once(lengths), subject.look().scale(), Side.BELOW, List.of());
         Reach reach = subject.reach();
         Map<Length, Double> within = starts();
         AxialTiers.draw(

@@ -58,7 +58,7 @@ public final class BlockPicture {
         double between = scale * stage.between().mm();
         double along = scale * stage.along().mm();
         double front = between + 2 * JAW + BETWEEN + JAW;
-        double jaws = scale * stage.high().minus(stage.above()).mm();
+        double jaws = scale * Math.max(0, stage.high().minus(stage.above()).mm());
         block(0, between);
         tint(-JAW, -jaws, JAW, jaws);
         tint(between, -jaws, JAW, jaws);

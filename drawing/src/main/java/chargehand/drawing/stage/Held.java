@@ -1,6 +1,7 @@
 package chargehand.drawing.stage;
 
 import chargehand.drawing.view.AxialScale;
+import chargehand.drawing.view.Bearing;
 import chargehand.drawing.view.Cut;
 import chargehand.drawing.view.Look;
 import chargehand.measure.Length;
@@ -8,6 +9,7 @@ import chargehand.part.Across;
 import chargehand.part.End;
 import chargehand.part.shape.Profile;
 import chargehand.part.shape.Solid;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -138,9 +140,33 @@ record Held(Stage stage, Bed bed, Solid solid, Profile stock, Hold.Grip grip) {
                 solid.outer().most(solid.outer().start(), solid.length()), stock.most(stock.start(), stock.end()));
     }
 
+    /** Cut below the axis only where something inside matters; what is cut across lies on top, where the tool comes from. */
     Look look(AxialScale scale) {
-        Profile inner = solid.inner();
-        boolean hollow = inner.most(inner.start(), inner.end()).isPositive();
-        return new Look(solid, scale, hollow ? Cut.HALF : Cut.NONE);
+        boolean inside = stage.hold() instanceof Hold.Mandrel
+                || stage.surfaces().stream().anyMatch(Surface.Inside.class::isInstance);
+        return new Look(solid, scale, inside ? Cut.HALF : Cut.NONE, cutAcross().map(Bearing::up));
+    }
+
+    /** The first feature across that is cut in this set-up. */
+    private Optional<Across> cutAcross() {
+        return stage.surfaces().stream()
+                .filter(Surface.Feature.class::isInstance)
+                .flatMap(surface -> at(((Surface.Feature) surface).at()).stream())
+                .findFirst();
+    }
+
+    /** The feature across that has its middle or begins at a position of the part. */
+    Optional<Across> at(Length position) {
+        Length here = bed.along(position);
+        return solid.across().stream()
+                .filter(feature -> switch (feature) {
+                    case Across.CrossHole hole -> hole.at().length().equals(here);
+                    case Across.Keyway keyway -> {
+                        Length from = keyway.from().length();
+                        Length to = from.plus(keyway.length().length());
+                        yield !here.isLessThan(from) && !here.isMoreThan(to);
+                    }
+                })
+                .findFirst();
     }
 }

@@ -3,7 +3,9 @@ package chargehand.drawing.stage;
 import chargehand.drawing.picture.Mark;
 import chargehand.drawing.picture.Point;
 import chargehand.drawing.view.AxialScale;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** Draws what holds the work, simply and to scale; what lies left of 0 has a fixed length on paper. */
 final class HoldLines {
@@ -12,6 +14,9 @@ final class HoldLines {
 
     /** How much of a centre is drawn beyond the work (mm on paper). */
     static final double CENTRE = 18;
+
+    /** Half the width of a clamp over the work (mm on paper). */
+    private static final double CLAMP = 4;
 
     private static final double CONE = Math.tan(Math.toRadians(30));
 
@@ -103,7 +108,24 @@ final class HoldLines {
         double base = work + 14;
         tint.box(from, 0.35 * work, to, base);
         tint.line(new Point(from, work), new Point(to, work));
-        tint.box((from + to) / 2 - 4, -work - 6, (from + to) / 2 + 4, -work);
+        double clamp = clampAt();
+        tint.box(clamp - CLAMP, -work - 6, clamp + CLAMP, -work);
+    }
+
+    /** Where a clamp over the work stands clearest of what is cut from above. */
+    private double clampAt() {
+        return Stream.of(0.5, 0.2, 0.8)
+                .map(part -> from + part * (to - from))
+                .max(Comparator.comparingDouble(x -> Math.min(3 * CLAMP, clear(x))))
+                .orElseThrow();
+    }
+
+    private double clear(double x) {
+        return held.stage().surfaces().stream()
+                .filter(Surface.Feature.class::isInstance)
+                .mapToDouble(surface -> Math.abs(scale.x(held.bed().along(((Surface.Feature) surface).at())) - x))
+                .min()
+                .orElse(Double.MAX_VALUE);
     }
 
     private void support() {

@@ -11,6 +11,8 @@ import chargehand.drawing.view.Reach;
 import chargehand.drawing.view.Side;
 import chargehand.measure.Length;
 import chargehand.part.Across;
+import chargehand.part.Depth;
+import chargehand.part.Size;
 import chargehand.part.shape.Profile;
 import chargehand.part.shape.Solid;
 import chargehand.part.shape.Station;
@@ -141,31 +143,42 @@ final class SurfaceLines {
     }
 
     private void feature(Length at) {
-        Length here = held.bed().along(at);
-        for (Across feature : held.solid().across()) {
-            switch (feature) {
-                case Across.CrossHole hole
-                when hole.at().length().equals(here) ->
-                    marks.add(new Mark.Circle(
-                            LineStyle.HEAVY,
-                            Ink.MARKING,
-                            scale.onAxis(here),
-                            scale.size(hole.diameter().length()) / 2));
-                case Across.CrossHole other -> {}
-                case Across.Keyway keyway -> keyway(keyway, here);
-            }
-        }
+        held.at(at).ifPresent(feature -> stroke(cutFromAbove(feature)));
     }
 
-    private void keyway(Across.Keyway keyway, Length here) {
-        Length from = keyway.from().length();
-        Length to = from.plus(keyway.length().length());
-        if (!here.isLessThan(from) && !here.isMoreThan(to)) {
-            double half = scale.size(keyway.width().length()) / 2;
-            Point corner = scale.onAxis(from).moved(0, -half);
-            marks.add(new Mark.Stroke(
-                    LineStyle.HEAVY, Ink.MARKING, Path.box(corner, scale.x(to) - scale.x(from), 2 * half)));
-        }
+    /** The walls and the floor of a hole or keyway cut from above. */
+    private List<Point> cutFromAbove(Across feature) {
+        return switch (feature) {
+            case Across.CrossHole hole -> {
+                Length half = hole.diameter().length().half();
+                Length at = hole.at().length();
+                Length outer = held.solid().outer().radiusBefore(at);
+                Length depth = switch (hole.depth()) {
+                    case Depth.Through() -> outer.times(2);
+                    case Depth.Blind(Size size) -> size.length();
+                };
+                yield notch(at.minus(half), at.plus(half), outer, depth);
+            }
+            case Across.Keyway keyway -> {
+                Length from = keyway.from().length();
+                Length to = from.plus(keyway.length().length());
+                yield notch(
+                        from,
+                        to,
+                        held.solid().outer().radiusAfter(from),
+                        keyway.depth().length());
+            }
+        };
+    }
+
+    private List<Point> notch(Length from, Length to, Length outer, Length depth) {
+        double top = -scale.size(outer);
+        double floor = top + scale.size(depth);
+        return List.of(
+                new Point(scale.x(from), top),
+                new Point(scale.x(from), floor),
+                new Point(scale.x(to), floor),
+                new Point(scale.x(to), top));
     }
 
     /** Where a leader may touch a surface. */
@@ -181,8 +194,7 @@ final class SurfaceLines {
                         here, held.solid().outer().radiusBefore(here).times(0.8)));
             }
             case Surface.Flats(Length from, Length to, String label) -> flatTips(first(from, to), last(from, to));
-            case Surface.Feature(Length at, String label) ->
-                featureTips(within(held.bed().along(at)));
+            case Surface.Feature(Length at, String label) -> featureTips(at);
         };
     }
 
@@ -192,16 +204,12 @@ final class SurfaceLines {
         return List.of(new Point(scale.x(middle), -reach.outside(Side.ABOVE, middle)));
     }
 
-    /** On the rim of a hole, or on the side of a keyway. */
+    /** At the mouth of what is cut from above. */
     private List<Point> featureTips(Length at) {
-        Point centre = scale.onAxis(at);
-        for (Across feature : held.solid().across()) {
-            if (feature instanceof Across.CrossHole hole && hole.at().length().equals(at)) {
-                double radius = scale.size(hole.diameter().length()) / 2;
-                return List.of(centre.towards(60, radius), centre.towards(120, radius));
-            }
-        }
-        return List.of(centre);
+        return held.at(at)
+                .map(this::cutFromAbove)
+                .map(walls -> List.of(walls.getLast(), walls.getFirst()))
+                .orElseGet(() -> List.of(scale.onAxis(within(held.bed().along(at)))));
     }
 
     private List<Point> spread(Profile profile, Length from, Length to, Side side) {

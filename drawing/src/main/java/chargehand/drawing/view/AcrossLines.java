@@ -14,7 +14,7 @@ final class AcrossLines {
     static AcrossLines of(Look look) {
         AcrossLines lines = new AcrossLines();
         List<Across> all = look.solid().across();
-        Bearing turn = Bearing.turn(all, look.cut());
+        Bearing turn = look.turn();
         for (Across feature : all) {
             Bearing bearing = Bearing.of(feature, turn);
             switch (feature) {

@@ -38,6 +38,11 @@ public record Bearing(double degrees) {
         return best;
     }
 
+    /** How far a part is turned for a feature to lie on top. */
+    public static Bearing up(Across feature) {
+        return new Bearing(-around(feature));
+    }
+
     /** The bearing of a feature on a part turned so far. */
     public static Bearing of(Across feature, Bearing turn) {
         return new Bearing(around(feature) + turn.degrees);
