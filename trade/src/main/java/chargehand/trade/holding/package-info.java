@@ -1,4 +1,4 @@
-/** Holding work: how true it sits and how hard it is held. */
+/** Holding toothed and flatted work: how true it can sit in a chuck, and the bush that holds it where it cannot. */
 @NullMarked
 package chargehand.trade.holding;
 

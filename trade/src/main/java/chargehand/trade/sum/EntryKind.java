@@ -25,13 +25,16 @@ record EntryKind(String name, List<Column<?>> columns) implements Kind<Entry> {
     @Override
     public Entry read(String written, LengthUnit unit) {
         Map<String, String> texts = written.contains(IS) ? byName(written) : byMark(written);
+        for (Column<?> column : columns) {
+            if (column.required() && texts.getOrDefault(column.name(), "").isBlank()) {
+                throw new Unreadable("'" + written + "' has no " + column.name() + ": write " + pattern() + ".");
+            }
+        }
         var values = new LinkedHashMap<Column<?>, Object>();
         for (Column<?> column : columns) {
             String text = texts.getOrDefault(column.name(), "").strip();
             if (!text.isEmpty()) {
                 values.put(column, value(column, text, unit));
-            } else if (column.required()) {
-                throw new Unreadable("'" + written + "' has no " + column.name() + ": write " + pattern() + ".");
             }
         }
         return new Entry(values);
