@@ -1,6 +1,5 @@
 package chargehand.drawing.sheet;
 
-import chargehand.drawing.lettering.Lettering;
 import chargehand.drawing.picture.Box;
 import chargehand.part.Part;
 import java.util.ArrayList;
@@ -20,7 +19,7 @@ import java.util.function.Supplier;
  * @param notes to print
  * @param room where the views go
  */
-record Fitting(SheetSize sheet, DrawingScale scale, List<Layout.Placed> views, List<String> notes, Box room) {
+record Fitting(SheetSize sheet, DrawingScale scale, List<Layout.Placed> views, Notes notes, Box room) {
     /** Parts larger than this are not drawn larger than they are (mm). */
     private static final double SMALL = 50;
 
@@ -33,7 +32,6 @@ record Fitting(SheetSize sheet, DrawingScale scale, List<Layout.Placed> views, L
     private static final Set<SheetSize> OFFICE = EnumSet.of(SheetSize.A4, SheetSize.A3);
     private static final Set<SheetSize> LARGER = EnumSet.of(SheetSize.A2, SheetSize.A1);
     private static final double MARGIN = 4;
-    static final Lettering NOTE = Lettering.height(2.5);
 
     /**
      * The first of sheet and scale on which the part goes with nothing on top of anything: full size if it can be, an office
@@ -78,7 +76,7 @@ record Fitting(SheetSize sheet, DrawingScale scale, List<Layout.Placed> views, L
     private static Fitting of(Part part, SheetSize sheet, DrawingScale scale, List<Layout.Placed> views) {
         List<String> said = new ArrayList<>();
         views.forEach(view -> said.addAll(view.view().notes()));
-        List<String> notes = Notes.of(part, said);
+        Notes notes = Notes.of(part, said);
         return new Fitting(sheet, scale, views, notes, room(sheet, notes));
     }
 
@@ -94,9 +92,9 @@ record Fitting(SheetSize sheet, DrawingScale scale, List<Layout.Placed> views, L
                 .toList();
     }
 
-    private static Box room(SheetSize sheet, List<String> notes) {
+    private static Box room(SheetSize sheet, Notes notes) {
         Box frame = sheet.frame();
-        double below = TitleBlock.HEIGHT + notes.size() * NOTE.linePitch() + 2 * MARGIN;
+        double below = TitleBlock.HEIGHT + notes.height() + 2 * MARGIN;
         return new Box(frame.left() + MARGIN, frame.top() + MARGIN, frame.right() - MARGIN, frame.bottom() - below);
     }
 

@@ -6,7 +6,6 @@ import chargehand.drawing.picture.LineStyle;
 import chargehand.drawing.picture.Picture;
 import chargehand.drawing.picture.Point;
 import chargehand.part.Part;
-import java.util.List;
 
 /** Draws a part on a sheet: views, sizes, notes, title block. The same part always gives the same sheet. */
 public final class PartDrawing {
@@ -44,7 +43,8 @@ public final class PartDrawing {
         canvas.box(LineStyle.FRAME, new Point(frame.left(), frame.top()), frame.width(), frame.height());
         TitleBlock.draw(canvas, new Point(frame.right(), frame.bottom()), part, heading, fitting.scale());
         views(canvas, fitting);
-        notes(canvas, frame, fitting.notes());
+        Point corner = new Point(frame.right() - TitleBlock.WIDTH + 2, frame.bottom() - TitleBlock.HEIGHT - 4);
+        fitting.notes().draw(canvas, corner);
         SheetSize size = fitting.sheet();
         return canvas.picture(size.width(), size.height(), title(part));
     }
@@ -61,17 +61,6 @@ public final class PartDrawing {
             double right = room.x() - middle.x() + view.x();
             double down = room.y() - middle.y() + view.y();
             view.view().marks().forEach(mark -> canvas.put(mark.moved(right, down)));
-        }
-    }
-
-    private static void notes(Canvas canvas, Box frame, List<String> notes) {
-        double pitch = Fitting.NOTE.linePitch();
-        double left = frame.right() - TitleBlock.WIDTH + 2;
-        double y = frame.bottom() - TitleBlock.HEIGHT - 4 - (notes.size() - 1) * pitch;
-        for (int i = 0; i < notes.size(); i++) {
-            canvas.words(Fitting.NOTE, new Point(left, y), Integer.toString(i + 1));
-            canvas.words(Fitting.NOTE, new Point(left + 5, y), notes.get(i));
-            y += pitch;
         }
     }
 }

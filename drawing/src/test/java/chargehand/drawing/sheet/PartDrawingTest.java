@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import chargehand.drawing.DemoParts;
 import chargehand.drawing.RandomParts;
+import chargehand.drawing.SampleParts;
 import chargehand.drawing.dimension.Placing;
 import chargehand.drawing.dimension.SizeText;
 import chargehand.drawing.picture.Box;
@@ -24,6 +25,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -183,5 +185,28 @@ final class PartDrawingTest {
     @MethodSource("chargehand.drawing.SampleParts#turned")
     void of_thePartTwice_isTheSameToTheByte(Part part) {
         assertThat(Svg.write(PartDrawing.of(part))).isEqualTo(Svg.write(PartDrawing.of(part)));
+    }
+
+    @Test
+    void of_aPartWithLongWords_breaksAndShrinksThemIntoTheFrame() {
+        Part spindle = SampleParts.spindle();
+        String words =
+                "Every surface that the packing runs on is to be left from a fine feed, never filed or papered, and "
+                        + "is to be kept from the floor, the vice and the fingers until it has been looked at and greased.";
+        Part part = new Part(
+                words,
+                "KH-101-" + words,
+                "AB",
+                spindle.unit(),
+                words,
+                words,
+                spindle.general(),
+                spindle.texture(),
+                spindle.body(),
+                List.of(),
+                List.of(words, " ", words));
+        Box frame = SheetSize.A4.frame().grown(0.01);
+
+        assertThat(PartDrawing.of(part).marks()).allMatch(mark -> frame.holds(Box.of(mark)));
     }
 }
