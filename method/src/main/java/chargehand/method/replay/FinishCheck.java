@@ -3,12 +3,13 @@ package chargehand.method.replay;
 import chargehand.measure.Length;
 import chargehand.part.shape.Profile;
 import chargehand.part.shape.Solid;
+import java.util.Optional;
 
 /** Watches that turned work never gets smaller than the finished part, nor a wall too thin to be cut. */
 final class FinishCheck {
     private final Solid wanted;
     private final Span part;
-    private final Length leastWall;
+    private Length leastWall;
     private final FaultList faults;
     private Length deepest = Length.ZERO;
 
@@ -64,10 +65,13 @@ final class FinishCheck {
         return Deviation.between(Carving.cut(made, both).larger(most), most);
     }
 
+    /** A wall once found too thin is told again only where it gets thinner yet. */
     private void wall(TurnedWork work) {
-        work.inner()
-                .thinnest(work.solid().outerAtLeast(), leastWall)
-                .ifPresent(thinnest ->
-                        faults.add(Fault.Code.WALL_TOO_THIN, "a wall of " + faults.size(thinnest.wall()) + " is left"));
+        Optional<Length> thinnest =
+                work.inner().thinnest(work.solid().outerAtLeast(), leastWall).map(Profile.Wall::wall);
+        if (thinnest.isPresent()) {
+            leastWall = thinnest.get();
+            faults.add(Fault.Code.WALL_TOO_THIN, "a wall of " + faults.size(leastWall) + " is left");
+        }
     }
 }

@@ -1,0 +1,201 @@
+package chargehand.method.replay;
+
+import static chargehand.method.replay.SetSteps.across;
+import static chargehand.method.replay.SetSteps.crossHole;
+import static chargehand.method.replay.SetSteps.flats;
+import static chargehand.method.replay.SetSteps.inHead;
+import static chargehand.method.replay.SetSteps.keyway;
+import static chargehand.method.replay.SetSteps.screwCut;
+import static chargehand.method.replay.SetSteps.tapered;
+import static chargehand.method.replay.Steps.bore;
+import static chargehand.method.replay.Steps.centre;
+import static chargehand.method.replay.Steps.chamfer;
+import static chargehand.method.replay.Steps.chuck;
+import static chargehand.method.replay.Steps.deburr;
+import static chargehand.method.replay.Steps.drill;
+import static chargehand.method.replay.Steps.face;
+import static chargehand.method.replay.Steps.groove;
+import static chargehand.method.replay.Steps.handDeburr;
+import static chargehand.method.replay.Steps.mm;
+import static chargehand.method.replay.Steps.operation;
+import static chargehand.method.replay.Steps.part;
+import static chargehand.method.replay.Steps.radius;
+import static chargehand.method.replay.Steps.ream;
+import static chargehand.method.replay.Steps.sawn;
+import static chargehand.method.replay.Steps.setUp;
+import static chargehand.method.replay.Steps.turn;
+
+import chargehand.measure.LengthUnit;
+import chargehand.method.plan.Blank;
+import chargehand.method.plan.Cut;
+import chargehand.method.plan.Method;
+import chargehand.method.plan.SetUp;
+import chargehand.part.End;
+import chargehand.part.Part;
+import chargehand.part.yaml.PartFile;
+import chargehand.part.yaml.PartReading;
+import chargehand.trade.thread.ScrewThread;
+import java.util.List;
+
+/** Small parts and methods for them, written by hand as a turner would, each of which makes its part. */
+enum SmallWork {
+    /** A stepped pin, parted from the bar and faced in a second holding. */
+    PIN("""
+            - {round: 12, length: 20, at-a: chamfer 1, at-b: radius 1}
+            - {round: 18, length: 30}
+            """, "") {
+        @Override
+        Method method() {
+            return methodOf(
+                    new Blank.RoundBar(mm(-1), mm(94), mm(20), true),
+                    setUp(
+                            1,
+                            Steps.LATHE,
+                            chuck(56, 94, 20, End.B),
+                            face(End.A, 0),
+                            turn(0, 54, 20, 18),
+                            turn(0, 20, 18, 12),
+                            chamfer(0, 12, End.B, 1),
+                            radius(20, 12, End.A, 1),
+                            deburr(),
+                            part(51, 54, End.A)),
+                    setUp(2, Steps.LATHE, chuck(0, 18, 12, End.A), face(End.B, 50), deburr()));
+        }
+    },
+
+    /** A bush, bored and reamed from a sawn blank, a counterbore from the other end. */
+    BUSH("""
+            - {round: 40, length: 30, at-b: chamfer 1}
+            """, """
+            - {ream: 20, name: hole}
+            - {counterbore: 26, from: B, depth: 8, name: recess}
+            """) {
+        @Override
+        Method method() {
+            return methodOf(
+                    new Blank.RoundBar(mm(-21), mm(31), mm(45), false),
+                    sawn(-21, 31),
+                    setUp(
+                            2,
+                            Steps.LATHE,
+                            chuck(-21, -5, 45, End.A),
+                            face(End.B, 30),
+                            centre(End.B, 5, "BS 4"),
+                            drill(End.B, 10, -21),
+                            drill(End.B, 19.5, -21),
+                            ream(End.B, 20, -21),
+                            bore(End.B, 20, 26, 22),
+                            turn(-4, 30, 45, 40),
+                            chamfer(30, 40, End.A, 1),
+                            deburr(),
+                            part(-4, -1, End.B)),
+                    setUp(3, Steps.LATHE, chuck(5, 29, 40, End.B), face(End.A, 0), deburr()));
+        }
+    },
+
+    /** A stud screw-cut at one end and died at the other, necked between. */
+    STUD("""
+            - {thread: M20, length: 30, at-a: chamfer 2}
+            - {groove: 16, length: 6}
+            - {round: 24, length: 20}
+            - {thread: M16, length: 25, at-b: chamfer 1.5}
+            """, "") {
+        @Override
+        Method method() {
+            return methodOf(
+                    new Blank.RoundBar(mm(-2), mm(83), mm(25), false),
+                    sawn(-2, 83),
+                    setUp(
+                            2,
+                            Steps.LATHE,
+                            chuck(60, 83, 25, End.B),
+                            face(End.A, 0),
+                            turn(0, 56, 25, 24),
+                            turn(0, 30, 24, 20),
+                            groove(30, 36, 20, 16),
+                            chamfer(0, 20, End.B, 2),
+                            screwCut(ScrewThread.parse("M20"), 0, 30),
+                            deburr()),
+                    setUp(
+                            3,
+                            Steps.LATHE,
+                            chuck(36, 52, 24, End.A),
+                            face(End.B, 81),
+                            turn(56, 81, 25, 16),
+                            chamfer(81, 16, End.A, 1.5),
+                            operation(
+                                    "die M16 in the tailstock holder",
+                                    new Cut.ThreadOutside(
+                                            ScrewThread.parse("M16"),
+                                            mm(56),
+                                            mm(81),
+                                            Cut.ThreadWay.DIE_FROM_TAILSTOCK)),
+                            deburr()));
+        }
+    },
+
+    /** A squared spindle end with a cross hole and a keyway, centred for its taper. */
+    SPINDLE("""
+            - {square: 15, corners: 20, length: 16}
+            - {round: 30, length: 40}
+            - {cone: {from: 30, to: 26}, length: 20}
+            """, """
+            - {hole: 6, at: 30, name: pin hole}
+            - {keyway: 8, depth: 4, at: 38, length: 15, name: key}
+            """) {
+        @Override
+        Method method() {
+            return methodOf(
+                    new Blank.RoundBar(mm(-2), mm(78), mm(32), false),
+                    sawn(-2, 78),
+                    setUp(
+                            2,
+                            Steps.LATHE,
+                            chuck(62, 78, 32, End.B),
+                            face(End.A, 0),
+                            turn(0, 56, 32, 30),
+                            turn(0, 16, 30, 20),
+                            deburr()),
+                    setUp(3, "mill", inHead(58, 78, 32, End.B), flats(4, 15, 0, 16, 20), handDeburr(LengthUnit.INCH)),
+                    setUp(
+                            4,
+                            Steps.LATHE,
+                            chuck(18, 50, 30, End.A),
+                            face(End.B, 76),
+                            turn(56, 76, 32, 30),
+                            tapered(),
+                            deburr()),
+                    setUp(5, "radial drill", across("vee blocks"), crossHole(), handDeburr(LengthUnit.MILLIMETRE)),
+                    setUp(6, "mill", across("6 in machine vice"), keyway(), handDeburr(LengthUnit.INCH)));
+        }
+    };
+
+    private final String text;
+
+    SmallWork(String outside, String more) {
+        this.text = outside + "|" + more;
+    }
+
+    abstract Method method();
+
+    /** The part, as its reader gives it. */
+    Part drawn() {
+        String outside = text.substring(0, text.indexOf('|'));
+        String more = text.substring(text.indexOf('|') + 1);
+        String second = more.contains("keyway") ? "across:\n" : more.isEmpty() ? "" : "inside:\n";
+        return read(
+                "part: Small work\nunit: mm\nmaterial: EN8\ngeneral: ISO 2768-m\noutside:\n" + outside + second + more);
+    }
+
+    static Part read(String yaml) {
+        return switch (PartFile.read(yaml)) {
+            case PartReading.Read read -> read.part();
+            case PartReading.Faulty faulty -> throw new AssertionError(faulty.faults());
+        };
+    }
+
+    static Method methodOf(Blank blank, SetUp... setUps) {
+        var stock = new Method.StockUse("A1", "bar", blank, 1, List.of(), List.of());
+        return new Method("Small work", "A", 1, stock, List.of(setUps), List.of());
+    }
+}
