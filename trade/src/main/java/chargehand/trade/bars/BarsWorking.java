@@ -29,6 +29,12 @@ record BarsWorking(CutQuestion question, CutPlan plan, LengthUnit unit, Working 
                 in(longest.plus(question.kerf())) + " for the longest",
                 Source.GEOMETRY);
         bound(need);
+        if (!question.isOneKind()) {
+            working.fact(
+                    priced ? "No plan costs less, by length" : "No plan buys less, by length",
+                    Figures.four(plan.bound()) + (priced ? "" : " mm"),
+                    Source.GEOMETRY);
+        }
         bars();
         String aim = priced ? "least price" : "least length bought";
         working.fact(

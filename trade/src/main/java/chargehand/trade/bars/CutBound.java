@@ -79,6 +79,7 @@ final class CutBound {
 
     private static double rounded(long need, long offers, int parts) {
         long times = Math.multiplyExact(need, parts + 1);
-        return times % offers == 0 ? (double) need / offers : (double) (times / offers) / parts;
+        long whole = times / offers;
+        return times % offers == 0 ? (double) need / offers : (double) whole / parts;
     }
 }

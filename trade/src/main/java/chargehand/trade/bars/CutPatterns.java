@@ -8,12 +8,19 @@ import java.util.List;
  * earlier than it must be does no harm.
  */
 final class CutPatterns {
-    private final CutQuestion question;
-    private final Effort effort;
+    /** Where there are more ways than this many steps find, the fullest of pieces come first and the rest is left out. */
+    private static final long STEPS_A_BAR = 6_000;
 
-    CutPatterns(CutQuestion question, Effort effort) {
+    private final CutQuestion question;
+    private boolean cutShort;
+
+    CutPatterns(CutQuestion question) {
         this.question = question;
-        this.effort = effort;
+    }
+
+    /** Whether some way was left out so far. */
+    boolean isCutShort() {
+        return cutShort;
     }
 
     /** The ways that hold the longest piece left, so that no plan is met in two orders. */
@@ -26,6 +33,7 @@ final class CutPatterns {
         if (question.need(longest) <= kind.offers()) {
             filling.start(longest);
         }
+        cutShort |= filling.effort.isOverspent();
         return filling.found();
     }
 
@@ -35,6 +43,7 @@ final class CutPatterns {
         private final StockKind kind;
         private final List<CutBar> found;
         private final int[] counts;
+        private final Effort effort = new Effort(STEPS_A_BAR);
 
         Filling(int[] left, StockKind kind, List<CutBar> found) {
             this.left = left;

@@ -14,8 +14,8 @@ import java.util.Optional;
  * no more cost. Before that, quick plans are made in several ways to have something to beat.
  */
 final class CutSearch {
-    private static final long QUICK_STEPS = 2_000_000;
-    private static final long STEPS = 2_000_000;
+    private static final long QUICK_STEPS = 150_000;
+    private static final long STEPS = 250_000;
     private static final int MOST_REMEMBERED = 200_000;
 
     /** Costs this near are the same. */
@@ -36,7 +36,7 @@ final class CutSearch {
     CutSearch(CutQuestion question) {
         this.question = question;
         bound = new CutBound(question);
-        patterns = new CutPatterns(question, effort);
+        patterns = new CutPatterns(question);
     }
 
     /** The best plan found; empty where the bars that are there do not hold the pieces, as far as was tried. */
@@ -47,7 +47,8 @@ final class CutSearch {
         if (bestCost > least + SAME) {
             search(question.counts(), none, 0);
         }
-        boolean proved = bestCost <= least + SAME || !effort.isSpent();
+        boolean tried = !effort.isSpent() && !patterns.isCutShort();
+        boolean proved = bestCost <= least + SAME || tried;
         return best.isEmpty() ? Optional.empty() : Optional.of(new CutPlan(best, proved ? bestCost : least, proved));
     }
 
@@ -57,19 +58,22 @@ final class CutSearch {
             if (bestCost <= least + SAME || steps.isSpent()) {
                 return;
             }
-            dive(favour, new CutPatterns(question, steps));
+            dive(favour, new CutPatterns(question), steps);
         }
     }
 
-    private void dive(double favour, CutPatterns ways) {
+    /** Takes the bar that seems best again and again; the first such plan is always finished. */
+    private void dive(double favour, CutPatterns ways, Effort steps) {
         int[] left = question.counts();
         var used = new int[question.kinds().size()];
         var plan = new ArrayList<CutBar>();
         double cost = 0;
         while (any(left)) {
-            Optional<CutBar> bar = choices(left, used, ways).stream()
+            List<CutBar> choices = choices(left, used, ways);
+            steps.spend(choices.size());
+            Optional<CutBar> bar = choices.stream()
                     .min(Comparator.comparingDouble(each -> each.kind().cost() / worth(each, favour)));
-            if (bar.isEmpty()) {
+            if (bar.isEmpty() || (steps.isSpent() && !best.isEmpty())) {
                 return;
             }
             plan.add(bar.get());
@@ -108,6 +112,7 @@ final class CutSearch {
             return;
         }
         List<CutBar> choices = choices(left, used, patterns);
+        effort.spend(choices.size());
         choices.sort(Comparator.comparingDouble(CutBar::dearness));
         for (CutBar bar : choices) {
             take(left, used, bar, 1);

@@ -14,7 +14,17 @@ final class Effort {
         return left >= 0;
     }
 
+    /** Spends as many steps as something took. */
+    void spend(long steps) {
+        left -= steps;
+    }
+
     boolean isSpent() {
         return left <= 0;
+    }
+
+    /** Whether a step was asked for that there was not. */
+    boolean isOverspent() {
+        return left < 0;
     }
 }
