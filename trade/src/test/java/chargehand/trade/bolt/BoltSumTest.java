@@ -1,0 +1,121 @@
+package chargehand.trade.bolt;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
+
+import chargehand.trade.Ask;
+import chargehand.trade.PublishedRow;
+import chargehand.trade.sum.Figure;
+import chargehand.trade.thread.ScrewThread;
+import java.util.List;
+import org.assertj.core.data.Percentage;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class BoltSumTest {
+    private static final String ROWS = "strength.json";
+
+    /** The rows start from the tensile area as printed, to three figures. */
+    private static final Percentage AREA_OF_THREE_FIGURES = withinPercentage(0.3);
+
+    static List<PublishedRow> areas() {
+        return PublishedRow.of(ROWS, "stress_area");
+    }
+
+    static List<PublishedRow> breaking() {
+        return PublishedRow.of(ROWS, "min_uts_load");
+    }
+
+    static List<PublishedRow> proofs() {
+        return PublishedRow.of(ROWS, "proof_load");
+    }
+
+    static List<PublishedRow> torques() {
+        return PublishedRow.of(ROWS, "preload_75_proof");
+    }
+
+    static List<PublishedRow> engagements() {
+        return PublishedRow.of(ROWS, "thread_engagement");
+    }
+
+    private static Ask bolt(PublishedRow row) {
+        return Ask.of("bolt", "thread", row.text("thread"), "grade", row.text("cls"));
+    }
+
+    @ParameterizedTest
+    @MethodSource("areas")
+    void area_ofMetricThread_isThatOfTheStandard(PublishedRow row) {
+        assertThat(new BoltStrength(ScrewThread.parse(row.text("thread"))).tensileAreaMm2())
+                .isCloseTo(row.want("As_mm2"), row.within("As_mm2"));
+    }
+
+    @ParameterizedTest
+    @MethodSource("breaking")
+    void breaking_ofGrade_isThatOfTheStandard(PublishedRow row) {
+        assertThat(bolt(row).newtons("breaking")).isCloseTo(row.want("F_N"), row.within("F_N"));
+    }
+
+    @ParameterizedTest
+    @MethodSource("proofs")
+    void capacity_ofGrade_isTheProofLoadOfTheStandard(PublishedRow row) {
+        assertThat(bolt(row).newtons("capacity")).isCloseTo(row.want("F_N"), row.within("F_N"));
+    }
+
+    @ParameterizedTest
+    @MethodSource("torques")
+    void torque_ofThreeQuartersOfProof_isAsReckoned(PublishedRow row) {
+        Ask ask = bolt(row);
+
+        assertThat(ask.newtons("preload")).isCloseTo(row.want("F_N"), AREA_OF_THREE_FIGURES);
+        assertThat(ask.newtonMetres("torque")).isCloseTo(row.want("T_Nm_K02"), AREA_OF_THREE_FIGURES);
+    }
+
+    /** FED-STD-H28 with the limits of class 2A and 2B, as the rows state them. */
+    @ParameterizedTest
+    @MethodSource("engagements")
+    void engagement_ofUnifiedThread_isThatOfTheStandard(PublishedRow row) {
+        Ask ask = Ask.of("bolt", "thread", row.text("thread"), "grade", "8.8");
+
+        assertThat(((Figure.OfArea) ask.figure("tensileArea")).area().squareInches())
+                .isCloseTo(row.number("At_in2"), within(5e-5));
+        assertThat(ask.in("engagement")).isCloseTo(row.want("Le_in"), withinPercentage(0.5));
+    }
+
+    @Test
+    void engagement_inWeakerNut_isDeeper() {
+        Ask steel = Ask.of("bolt", "thread", "M12", "grade", "8.8");
+        Ask iron = Ask.of("bolt", "thread", "M12", "grade", "8.8", "nutMaterial", "cast iron");
+        Ask soft = Ask.of("bolt", "thread", "M12", "grade", "8.8", "nutMaterial", "LG2");
+
+        assertThat(iron.length("engagement")).isGreaterThan(steel.length("engagement"));
+        assertThat(soft.length("engagement")).isGreaterThan(iron.length("engagement"));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1/2 BSW", "1/4 BSF", "2 BA", "M10", "3/8-16 UNC"})
+    void bolt_ofEverySeries_bearsLessThanItsMajorDiameter(String thread) {
+        var strength = new BoltStrength(ScrewThread.parse(thread));
+        double full = Math.PI / 4 * Math.pow(ScrewThread.parse(thread).major().mm(), 2);
+
+        assertThat(strength.tensileAreaMm2() / full).isBetween(0.6, 0.9);
+    }
+
+    @Test
+    void bolt_load_isJudgedByTheProofLoad() {
+        Ask ask = Ask.of("bolt", "thread", "M12", "grade", "8.8", "load", "100 kN");
+
+        assertThat(ask.number("factor")).isCloseTo(ask.newtons("capacity") / 100_000, within(1e-9));
+        assertThat(ask.cautions()).anyMatch(say -> say.contains("more than the bolt bears"));
+    }
+
+    @Test
+    void bolt_wronglyAsked_isRefusedBesideItsField() {
+        Ask.of("bolt", "thread", "M12").isRefusedAt("grade", "grade or the material");
+        Ask.of("bolt", "thread", "M12", "grade", "cheese").isRefusedAt("grade", "8.8");
+        Ask.of("bolt", "thread", "M12", "grade", "8.8", "preload", "150").isRefusedAt("preload", "100 %");
+        Ask.of("bolt", "thread", "rope", "grade", "8.8").isRefusedAt("thread", "");
+    }
+}
