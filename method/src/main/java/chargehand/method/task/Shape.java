@@ -5,13 +5,36 @@ import chargehand.part.Body;
 import chargehand.part.Edge;
 import chargehand.part.End;
 import chargehand.part.Section;
+import java.util.ArrayList;
+import java.util.List;
 
-/**
- * Where things lie along a turned part and how its corners turn, for whoever plans it.
- *
- * @param body the part's body
- */
-public record Shape(Body.Turned body) {
+/** Where things lie along a turned part and how its corners turn, for whoever plans it. */
+public final class Shape {
+    private final Body.Turned body;
+    private final List<Length> borders;
+
+    public Shape(Body.Turned body) {
+        this.body = body;
+        this.borders = borders(body.outside());
+    }
+
+    /** Where each section begins, and where the last one ends: asked for too often to be added up each time. */
+    private static List<Length> borders(List<Section> outside) {
+        var borders = new ArrayList<Length>();
+        Length at = Length.ZERO;
+        borders.add(at);
+        for (Section section : outside) {
+            at = at.plus(section.length());
+            borders.add(at);
+        }
+        return List.copyOf(borders);
+    }
+
+    /** The part's body. */
+    public Body.Turned body() {
+        return body;
+    }
+
     public int count() {
         return body.outside().size();
     }
@@ -22,12 +45,12 @@ public record Shape(Body.Turned body) {
 
     /** Where a section begins, from end A. */
     public Length start(int index) {
-        return body.start(index);
+        return borders.get(index);
     }
 
     /** Where a section ends, from end A. */
     public Length end(int index) {
-        return body.start(index).plus(section(index).length());
+        return borders.get(index + 1);
     }
 
     /** Where a section's border towards {@code side} lies. */

@@ -10,7 +10,9 @@ import chargehand.part.End;
 import chargehand.part.Section;
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * All the tasks of a turned part, each with the tasks that must be done before it by the trade's order: face before
@@ -19,6 +21,7 @@ import java.util.List;
 public final class Tasks {
     private final Shape shape;
     private final List<Task> list = new ArrayList<>();
+    private final Map<Integer, Integer> numbers = new HashMap<>();
     private final List<BitSet> before = new ArrayList<>();
 
     private Tasks(Shape shape) {
@@ -33,6 +36,7 @@ public final class Tasks {
     public static Tasks of(Body.Turned body, boolean offTheBar) {
         var tasks = new Tasks(new Shape(body));
         tasks.collect(offTheBar);
+        tasks.list.forEach(task -> tasks.numbers.put(Spot.of(task), tasks.numbers.size()));
         tasks.list.forEach(task -> tasks.before.add(tasks.mustPrecede(task)));
         return tasks;
     }
@@ -61,7 +65,7 @@ public final class Tasks {
 
     /** The number of a task; refuses one that is not of this part. */
     public int number(Task task) {
-        int number = list.indexOf(task);
+        int number = find(task);
         if (number < 0) {
             throw new IllegalArgumentException("not a task of this part: " + task);
         }
@@ -69,7 +73,13 @@ public final class Tasks {
     }
 
     public boolean contains(Task task) {
-        return list.contains(task);
+        return find(task) >= 0;
+    }
+
+    /** The number of a task; below 0 for one that is not of this part. */
+    private int find(Task task) {
+        int number = numbers.getOrDefault(Spot.of(task), -1);
+        return number >= 0 && list.get(number).equals(task) ? number : -1;
     }
 
     /** The numbers of the tasks the part asks for: all but the aids. */
