@@ -18,19 +18,21 @@ final class CommandTimes {
 
     static List<Measured> measured(Program program) throws Exception {
         List<String> lines = lines(LINES);
-        Stopwatch one = Stopwatch.of(2, 15, () -> program.run(List.of(), "sum", "size", "size=1 3/8", "--unit", "in"));
-        Stopwatch first = Stopwatch.of(2, 9, () -> program.run(lines.subList(0, 1), "sums"));
-        Stopwatch thousand = Stopwatch.of(1, 9, () -> {
+        Stopwatch one =
+                Stopwatch.outside(2, 15, () -> program.run(List.of(), "sum", "size", "size=1 3/8", "--unit", "in"));
+        Stopwatch first = Stopwatch.outside(2, 9, () -> program.run(lines.subList(0, 1), "sums"));
+        Stopwatch thousand = Stopwatch.outside(1, 9, () -> {
             List<String> answers = program.run(lines, "sums");
-            if (answers.size() != LINES || answers.stream().anyMatch(answer -> answer.contains("\"error\""))) {
+            if (answers.size() != LINES || !answers.stream().allMatch(answer -> answer.contains("\"answer\":{"))) {
                 throw new IllegalStateException("not every line was answered");
             }
             return answers;
         });
         return List.of(
-                new Measured("one sum by command", one.text(), "0.2 s", ""),
-                new Measured("1,000 sums as JSON lines, start included", thousand.text(), "", ""),
-                new Measured("the same after start", Stopwatch.seconds(thousand.median() - first.median()), "1 s", ""));
+                Measured.of("one sum by command", one).aim("0.2 s"),
+                Measured.of("1,000 sums as JSON lines, start included", thousand),
+                Measured.of("the same after start", Stopwatch.seconds(thousand.median() - first.median()))
+                        .aim("1 s"));
     }
 
     /** So many lines, taken in turn from the examples of every sum. */

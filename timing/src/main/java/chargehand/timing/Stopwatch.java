@@ -1,14 +1,25 @@
 package chargehand.timing;
 
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 
-/** Times of the same work done several times over. */
-record Stopwatch(List<Double> seconds) {
+/**
+ * Times of the same work done several times over.
+ *
+ * @param seconds by the clock
+ * @param processor what this thread had of a processor meanwhile (s), which other programs do not lengthen; empty for work
+ *     done by another process
+ */
+record Stopwatch(List<Double> seconds, List<Double> processor) {
+    private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();
+
     Stopwatch {
         seconds = seconds.stream().sorted().toList();
+        processor = processor.stream().sorted().toList();
     }
 
     /** Does the work {@code warm} times for nothing, then {@code counted} times by the clock. */
@@ -17,25 +28,38 @@ record Stopwatch(List<Double> seconds) {
             work.call();
         }
         var seconds = new ArrayList<Double>();
+        var processor = new ArrayList<Double>();
         for (int run = 0; run < counted; run++) {
             long begun = System.nanoTime();
+            long had = THREADS.getCurrentThreadCpuTime();
             work.call();
+            processor.add((THREADS.getCurrentThreadCpuTime() - had) / 1e9);
             seconds.add((System.nanoTime() - begun) / 1e9);
         }
-        return new Stopwatch(seconds);
+        return new Stopwatch(seconds, processor);
+    }
+
+    /** The same for work that another process does. */
+    static Stopwatch outside(int warm, int counted, Callable<?> work) throws Exception {
+        return new Stopwatch(of(warm, counted, work).seconds(), List.of());
     }
 
     double median() {
-        return seconds.get(seconds.size() / 2);
+        return middle(seconds);
     }
 
-    double worst() {
-        return seconds.getLast();
-    }
-
-    /** The median and the worst, such as {@code 0.131 s (worst of 15: 0.150 s)}. */
+    /** The median, and beside it what it had of a processor, such as {@code 0.231 s (0.210 s of a processor)}. */
     String text() {
-        return seconds(median()) + " (worst of " + seconds.size() + ": " + seconds(worst()) + ")";
+        return seconds(median()) + (processor.isEmpty() ? "" : " (" + seconds(middle(processor)) + ")");
+    }
+
+    /** How often, and the worst, such as {@code 15, worst 0.150 s}. */
+    String runs() {
+        return seconds.size() + ", worst " + seconds(seconds.getLast());
+    }
+
+    private static double middle(List<Double> sorted) {
+        return sorted.get(sorted.size() / 2);
     }
 
     /** A time in the unit that suits it. */

@@ -27,10 +27,7 @@ final class WheelTimes {
         }
         Stopwatch search = Stopwatch.of(5, 15, () -> trains.best(WANTED, 10));
         Stopwatch plain = Stopwatch.of(1, 5, () -> loops.leastError(WANTED.doubleValue()));
-        return List.of(new Measured(
-                "wheels: best ten of a 30-wheel set, up to 3 pairs, warm",
-                search.text(),
-                "",
-                "plain nested loops, best one: " + plain.text()));
+        return List.of(Measured.of("wheels: best ten of a 30-wheel set, up to 3 pairs, warm", search)
+                .beside("plain nested loops, best one only: " + plain.text()));
     }
 }
