@@ -43,7 +43,7 @@ final class TurnedStage {
                 Holds.of(setUp.holding(), before),
                 headstock,
                 new CutSurfaces(after, unit).list(setUp.operations()),
-                settings(after, headstock));
+                settings(before, headstock));
     }
 
     /** The work when everything but the parting is done, so that what the jaws hold is still in the picture. */
@@ -87,12 +87,12 @@ final class TurnedStage {
     }
 
     /** How far the work stands out of what holds it, and the longest stretch that is turned. */
-    private List<SettingSize> settings(TurnedWork after, End headstock) {
+    private List<SettingSize> settings(TurnedWork before, End headstock) {
         var sizes = new ArrayList<SettingSize>();
         Holds.front(setUp.holding()).ifPresent(front -> {
-            Length face = after.face(headstock.other());
+            Length face = before.face(headstock.other());
             if (!face.equals(front)) {
-                String out = LengthText.in(face.minus(front).abs(), unit) + " out";
+                String out = LengthText.in(byRule(face.minus(front).abs()), unit) + " out";
                 sizes.add(new SettingSize(front, face, out));
             }
         });
@@ -104,5 +104,11 @@ final class TurnedStage {
                 .ifPresent(turned -> sizes.add(new SettingSize(
                         turned.from(), turned.to(), LengthText.in(turned.to().minus(turned.from()), unit))));
         return sizes;
+    }
+
+    /** How far work stands out is set by rule: to half a millimetre or a sixteenth of an inch. */
+    private Length byRule(Length length) {
+        Length step = unit == LengthUnit.INCH ? Length.inch(1, 16) : Length.mm(0.5);
+        return step.times(Math.rint(length.over(step)));
     }
 }
