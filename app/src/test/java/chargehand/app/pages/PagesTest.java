@@ -9,31 +9,19 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.Assumptions;
-import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Every page in three widths: nothing runs over, nothing is complained of; pictures are kept to be looked at. */
+@ExtendWith(Harbour.class)
 final class PagesTest {
-    private static DemoServer shop;
-    private static Chromium chromium;
+    private final DemoServer shop;
+    private final Chromium chromium;
 
-    @BeforeAll
-    static void open() {
-        var program = Chromium.installed();
-        Assumptions.assumeTrue(program.isPresent(), "no Chromium on this machine");
-        shop = DemoServer.start();
-        chromium = Chromium.start(program.orElseThrow());
-    }
-
-    @AfterAll
-    static void close() {
-        if (chromium != null) {
-            chromium.close();
-            shop.close();
-        }
+    PagesTest(DemoServer shop, Chromium chromium) {
+        this.shop = shop;
+        this.chromium = chromium;
     }
 
     private static Map<String, String> pages() {
@@ -41,21 +29,24 @@ final class PagesTest {
         pages.put("job-book", "/");
         pages.put("job-book-found", "/?q=tug&stage=all");
         pages.put("new-job", "/jobs/new");
-        pages.put("job", "/jobs/202");
+        pages.put("job", "/jobs/203");
         pages.put("job-stopped", "/jobs/204");
         pages.put("request", "/jobs/202/request");
         pages.put("drawing", "/jobs/202/drawing");
         pages.put("drawing-new", "/jobs/210/drawing");
         pages.put("method", "/jobs/203/method");
-        pages.put("method-spindle", "/jobs/201/method");
-        pages.put("machine-first", "/jobs/203/machine");
-        pages.put("machine", "/jobs/203/machine/1/2/1");
-        pages.put("wrong", "/jobs/203/machine/1/2/1/wrong");
-        pages.put("proving", "/jobs/203/proving");
+        pages.put("method-not-yet", "/jobs/210/method");
+        pages.put("machine-first", "/jobs/203/machine/2/1/1");
+        pages.put("machine", "/jobs/203/machine/2/3/1");
+        pages.put("wrong", "/jobs/203/machine/1/1/1/wrong");
+        pages.put("proving", "/jobs/212/proving");
+        pages.put("passed", "/jobs/212/passed");
         pages.put("kit", "/kit");
         pages.put("sums", "/sums");
-        pages.put("sum", "/sums/tapping-drill");
+        pages.put("sum", "/sums/size?size=1+3%2F8");
+        pages.put("sum-refused", "/sums/size?size=nonsense");
         pages.put("reference", "/sums/reference");
+        pages.put("not-here", "/jobs/999999");
         return pages;
     }
 

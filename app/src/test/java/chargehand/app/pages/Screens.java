@@ -6,17 +6,24 @@ import com.microsoft.playwright.Page.ScreenshotOptions;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.CopyOnWriteArrayList;
 
 /** Looks at a page in one width, keeps a picture of it, and says what nobody should see. */
 record Screens(BrowserContext context, Page page, String name, List<String> console) {
     private static final Path KEPT = Path.of("target", "screenshots");
+    private static final Set<String> COMPLAINTS = Set.of("error", "warning");
+
+    /** A page that says what is not there or could not be taken answers with such a number, and the browser notes it. */
+    private static final String ASKED_FOR = "the server responded with a status of 4";
+
+    private static final int LONG_ENOUGH = 4_000;
 
     static Screens of(BrowserContext context, String name) {
         Page page = context.newPage();
         var console = new CopyOnWriteArrayList<String>();
         page.onConsoleMessage(message -> {
-            if (message.type().equals("error") || message.type().equals("warning")) {
+            if (COMPLAINTS.contains(message.type()) && !message.text().contains(ASKED_FOR)) {
                 console.add(page.url() + ": " + message.text());
             }
         });
@@ -32,6 +39,10 @@ record Screens(BrowserContext context, Page page, String name, List<String> cons
         console.clear();
         wider().forEach(element -> seen.add(address + " runs over its width: " + element));
         return seen;
+    }
+
+    private int height() {
+        return ((Number) page.evaluate("() => document.documentElement.scrollHeight")).intValue();
     }
 
     /** What makes the page scroll sideways. */
