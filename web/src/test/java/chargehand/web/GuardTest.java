@@ -82,7 +82,10 @@ final class GuardTest {
                     .write("GET / HTTP/1.1\r\nHost: elsewhere.example\r\nConnection: close\r\n\r\n"
                             .getBytes(StandardCharsets.US_ASCII));
             String answer = new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-            assertThat(answer).startsWith("HTTP/1.1 403").contains("this machine only").doesNotContain("Job book</h1>");
+            assertThat(answer)
+                    .startsWith("HTTP/1.1 403")
+                    .contains("this machine only")
+                    .doesNotContain("Job book</h1>");
         }
     }
 
@@ -106,7 +109,8 @@ final class GuardTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"/nowhere", "/jobs/0", "/jobs/twelve", "/jobs/77", "/jobs/77/sheet.pdf", "/sums/nonsense", "/look/none"})
+    @CsvSource({"/nowhere", "/jobs/0", "/jobs/twelve", "/jobs/77", "/jobs/77/sheet.pdf", "/sums/nonsense", "/look/none"
+    })
     void address_ofNothing_isToldInPlainWords(String path) throws Exception {
         HttpResponse<String> answer = send(ask(path));
         assertThat(answer.statusCode()).isEqualTo(404);

@@ -55,7 +55,9 @@ final class SumResourceTest {
 
     @Test
     void lines_goodAndBad_areEachAnsweredInTheirOrder() throws Exception {
-        var answer = post("/sums", "[{\"id\": \"a\", \"sum\": \"none\"}, 5, {\"id\": \"b\", \"sum\": \"size\", \"ask\": {\"size\": \"25 mm\"}}]");
+        var answer = post(
+                "/sums",
+                "[{\"id\": \"a\", \"sum\": \"none\"}, 5, {\"id\": \"b\", \"sum\": \"size\", \"ask\": {\"size\": \"25 mm\"}}]");
         List<Object> lines = JSON.std.listFrom(answer.body());
         assertThat(lines).hasSize(3);
         assertThat(lines.getFirst()).asString().contains("error").contains("none");

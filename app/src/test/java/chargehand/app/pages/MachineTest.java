@@ -49,11 +49,13 @@ final class MachineTest {
     void operation_done_isTickedAndTheNextOneShown() {
         StepAt first = progress().next().orElseThrow();
         page.navigate(shop.address("/jobs/" + STUDS + "/machine"));
-        assertThat(page.locator("h1")).hasText(progress().operation(first).orElseThrow().say());
+        assertThat(page.locator("h1"))
+                .hasText(progress().operation(first).orElseThrow().say());
         button("Done, next").click();
         StepAt next = progress().next().orElseThrow();
         assertThat(progress().isTicked(first)).isTrue();
-        assertThat(page.locator("h1")).hasText(progress().operation(next).orElseThrow().say());
+        assertThat(page.locator("h1"))
+                .hasText(progress().operation(next).orElseThrow().say());
     }
 
     @Test
@@ -68,12 +70,17 @@ final class MachineTest {
 
     @Test
     void reading_outOfItsLimits_saysSoAtOnceAndWhenNoted() {
-        StepAt at = progress().steps().filter(step -> operation(step).readings().size() > 0).findFirst().orElseThrow();
+        StepAt at = progress()
+                .steps()
+                .filter(step -> operation(step).readings().size() > 0)
+                .findFirst()
+                .orElseThrow();
         Reading reading = operation(at).readings().getFirst();
         LengthUnit unit = operation(at).settings().unit();
-        String over = LengthText.in(reading.limits().most().plus(reading.limits().most()), unit);
-        page.navigate(shop.address(
-                "/jobs/" + STUDS + "/machine/" + at.setUp() + "/" + at.operation() + "/" + at.piece()));
+        String over =
+                LengthText.in(reading.limits().most().plus(reading.limits().most()), unit);
+        page.navigate(
+                shop.address("/jobs/" + STUDS + "/machine/" + at.setUp() + "/" + at.operation() + "/" + at.piece()));
         page.locator("#size-1").fill(over);
         assertThat(page.locator("#judged-1 .out")).containsText("over the upper limit");
         page.locator("#size-1").press("Enter");
@@ -93,7 +100,8 @@ final class MachineTest {
     @Test
     void somethingWrong_withoutWords_isRefused_withWords_stopsTheJob() {
         page.navigate(shop.address("/jobs/209/machine"));
-        page.getByRole(AriaRole.LINK, new GetByRoleOptions().setName("Something's wrong")).click();
+        page.getByRole(AriaRole.LINK, new GetByRoleOptions().setName("Something's wrong"))
+                .click();
         button("Stop the job").click();
         assertThat(page.locator(".saying")).containsText("What the job waits for");
         page.locator("textarea").fill("a new saw blade");
@@ -104,6 +112,7 @@ final class MachineTest {
     }
 
     private Locator button(String name) {
-        return page.getByRole(AriaRole.BUTTON, new GetByRoleOptions().setName(name).setExact(true));
+        return page.getByRole(
+                AriaRole.BUTTON, new GetByRoleOptions().setName(name).setExact(true));
     }
 }

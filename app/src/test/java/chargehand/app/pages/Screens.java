@@ -17,7 +17,7 @@ record Screens(BrowserContext context, Page page, String name, List<String> cons
     /** A page that says what is not there or could not be taken answers with such a number, and the browser notes it. */
     private static final String ASKED_FOR = "the server responded with a status of 4";
 
-    private static final int LONG_ENOUGH = 4_000;
+    private static final int LONG_ENOUGH = 3_000;
 
     static Screens of(BrowserContext context, String name) {
         Page page = context.newPage();

@@ -36,9 +36,13 @@ final class SumPageTest {
     @Test
     void tappingDrill_forM12_isAnsweredWithItsWorking() {
         page.navigate(shop.address("/sums"));
-        page.getByRole(AriaRole.LINK, new GetByRoleOptions().setName("Tapping drill")).click();
-        page.getByLabel("Thread", new Page.GetByLabelOptions().setExact(false)).first().fill("M12");
-        page.getByRole(AriaRole.BUTTON, new GetByRoleOptions().setName("Work it out")).click();
+        page.getByRole(AriaRole.LINK, new GetByRoleOptions().setName("Tapping drill"))
+                .click();
+        page.getByLabel("Thread", new Page.GetByLabelOptions().setExact(false))
+                .first()
+                .fill("M12");
+        page.getByRole(AriaRole.BUTTON, new GetByRoleOptions().setName("Work it out"))
+                .click();
         assertThat(page.locator(".answer .results")).containsText("10.2 mm");
         assertThat(page.locator(".answer .working li").first()).isVisible();
         assertThat(page.locator("input[name=thread]")).hasValue("M12");
@@ -48,7 +52,8 @@ final class SumPageTest {
     void sum_askedNonsense_isRefusedBesideTheFieldAndKeepsIt() {
         page.navigate(shop.address("/sums/tapping-drill"));
         page.locator("input[name=thread]").fill("a stout one");
-        page.getByRole(AriaRole.BUTTON, new GetByRoleOptions().setName("Work it out")).click();
+        page.getByRole(AriaRole.BUTTON, new GetByRoleOptions().setName("Work it out"))
+                .click();
         assertThat(page.locator(".field.refused .saying")).isVisible();
         assertThat(page.locator("input[name=thread]")).hasValue("a stout one");
     }

@@ -24,8 +24,8 @@ import org.junit.jupiter.api.extension.ExtendWith;
 /** From a request to the printed sheet, as a person goes. */
 @ExtendWith(Harbour.class)
 final class WalkTest {
-    private static final String STUD =
-            DemoServer.text(Path.of("..", "demo", "parts", "metric-stud.yaml")).replace("Winch-frame stud", "Gate stud");
+    private static final String STUD = DemoServer.text(Path.of("..", "demo", "parts", "metric-stud.yaml"))
+            .replace("Winch-frame stud", "Gate stud");
 
     private final DemoServer shop;
     private final BrowserContext context;
@@ -54,7 +54,7 @@ final class WalkTest {
 
         link("Draw the part").click();
         page.getByLabel("The part in words and sizes").fill(STUD);
-        assertThat(page.locator("#seen svg")).containsText("Gate stud");
+        assertThat(page.locator("#seen svg")).containsText("M20");
         button("Save the drawing").click();
         assertThat(page.locator("h1")).containsText("Gate stud");
 
@@ -103,7 +103,12 @@ final class WalkTest {
         button("Save the drawing").click();
         assertThat(page.getByLabel("The part in words and sizes")).hasValue(wrong);
         assertThat(page.locator("#seen .said")).containsText("line " + line);
-        assertThat(shop.desk().jobs().find(new JobNumber(211)).orElseThrow().part().orElseThrow()
+        assertThat(shop.desk()
+                        .jobs()
+                        .find(new JobNumber(211))
+                        .orElseThrow()
+                        .part()
+                        .orElseThrow()
                         .issue()
                         .text())
                 .isEqualTo(wrong);
@@ -116,7 +121,8 @@ final class WalkTest {
             Page theirs = other.newPage();
             theirs.navigate(shop.address("/jobs/207/drawing"));
             theirs.getByLabel("The part in words and sizes").fill(STUD.replace("Gate stud", "Theirs"));
-            theirs.getByRole(AriaRole.BUTTON, new GetByRoleOptions().setName("Save the drawing")).click();
+            theirs.getByRole(AriaRole.BUTTON, new GetByRoleOptions().setName("Save the drawing"))
+                    .click();
             theirs.waitForURL(Pattern.compile(".*/drawing$"));
             assertThat(theirs.locator("h1")).containsText("Theirs");
         }
@@ -147,10 +153,12 @@ final class WalkTest {
     }
 
     private Locator link(String name) {
-        return page.getByRole(AriaRole.LINK, new GetByRoleOptions().setName(name).setExact(true));
+        return page.getByRole(
+                AriaRole.LINK, new GetByRoleOptions().setName(name).setExact(true));
     }
 
     private Locator button(String name) {
-        return page.getByRole(AriaRole.BUTTON, new GetByRoleOptions().setName(name).setExact(true));
+        return page.getByRole(
+                AriaRole.BUTTON, new GetByRoleOptions().setName(name).setExact(true));
     }
 }

@@ -1,19 +1,19 @@
 package chargehand.web.drawing;
 
 import chargehand.drawing.sheet.PartDrawing;
-import chargehand.drawing.svg.Svg;
 import chargehand.part.yaml.PartFile;
 import chargehand.part.yaml.PartReading;
+import chargehand.web.serving.Plate;
 import java.util.List;
 
 /**
  * A part's file as it is seen: the drawing, or what is wrong, each with its line.
  *
- * @param svg the drawing as an element of the page, empty while something is wrong
+ * @param plate the drawing as an element of the page, empty while something is wrong
  * @param faults what must be mended first
  * @param remarks what may stand but should be thought about
  */
-public record Seen(String svg, List<Said> faults, List<Said> remarks) {
+public record Seen(String plate, List<Said> faults, List<Said> remarks) {
     /** Something said about a line. */
     public record Said(int line, String say) {}
 
@@ -26,7 +26,7 @@ public record Seen(String svg, List<Said> faults, List<Said> remarks) {
         return switch (reading) {
             case PartReading.Read read ->
                 new Seen(
-                        Svg.inline(PartDrawing.of(read.part())),
+                        Plate.of(PartDrawing.views(read.part())),
                         List.of(),
                         read.remarks().stream()
                                 .map(remark -> new Said(remark.line(), remark.say()))

@@ -6,13 +6,13 @@ import chargehand.book.job.Stage;
 import chargehand.book.part.DrawnPart;
 import chargehand.book.use.JobFile;
 import chargehand.drawing.sheet.PartDrawing;
-import chargehand.drawing.svg.Svg;
 import chargehand.web.serving.Counter;
 import chargehand.web.serving.Form;
 import chargehand.web.serving.Frame;
 import chargehand.web.serving.Frame.Section;
 import chargehand.web.serving.Hand;
 import chargehand.web.serving.Pages;
+import chargehand.web.serving.Plate;
 import chargehand.web.serving.Views;
 import chargehand.web.serving.Why;
 import io.javalin.config.RoutesConfig;
@@ -68,8 +68,8 @@ public final class JobPage implements Pages {
                 file.job().request().wants(),
                 file.part()
                         .flatMap(DrawnPart::part)
-                        .map(PartDrawing::of)
-                        .map(Svg::inline)
+                        .map(PartDrawing::views)
+                        .map(Plate::of)
                         .orElse(""),
                 file.planned().map(Grounds::of).orElse(List.of()),
                 file.progress().map(progress -> progress.method().cautions()).orElse(List.of()),

@@ -1,7 +1,9 @@
 package chargehand.web.machine;
 
+import chargehand.book.part.DrawnPart;
 import chargehand.book.progress.StepAt;
 import chargehand.book.progress.Verdict;
+import chargehand.drawing.sheet.PartDrawing;
 import chargehand.measure.LengthText;
 import chargehand.method.plan.SetUp;
 import chargehand.paper.sheet.HeldIn;
@@ -12,6 +14,7 @@ import chargehand.web.serving.Counter;
 import chargehand.web.serving.Form;
 import chargehand.web.serving.Frame;
 import chargehand.web.serving.Frame.Section;
+import chargehand.web.serving.Plate;
 import java.util.List;
 import java.util.Optional;
 
@@ -72,7 +75,7 @@ public record BenchSheet(
                 count(bench, setUp),
                 face,
                 Kits.crossReads(Kits.of(counter, bench.planned().basis().edition()), setUp.machine()),
-                Stages.of(bench.file(), bench.planned()).inline(setUp),
+                picture(bench, setUp),
                 bench.at().operation() == 1 && bench.at().piece() == 1 ? setUp.instructions() : List.of(),
                 face.readings().stream().map(reading -> entry(bench, reading)).toList(),
                 bench.progress().tick(bench.at()).map(signed -> signed.who()),
@@ -82,6 +85,19 @@ public record BenchSheet(
                 bench.after(),
                 who,
                 form);
+    }
+
+    /** The work in its holding; where there is no such picture, the part as it is drawn. */
+    private static String picture(Bench bench, SetUp setUp) {
+        String stage = Stages.of(bench.file(), bench.planned()).inline(setUp);
+        return stage.isEmpty()
+                ? bench.file()
+                        .part()
+                        .flatMap(DrawnPart::part)
+                        .map(PartDrawing::views)
+                        .map(Plate::of)
+                        .orElse("")
+                : stage;
     }
 
     private static String count(Bench bench, SetUp setUp) {

@@ -3,8 +3,8 @@ package chargehand.web.method;
 import chargehand.book.method.MethodRecord;
 import chargehand.book.use.JobFile;
 import chargehand.drawing.picture.Picture;
-import chargehand.drawing.svg.Svg;
 import chargehand.method.plan.SetUp;
+import chargehand.web.serving.Plate;
 import java.util.List;
 import java.util.Optional;
 
@@ -28,6 +28,6 @@ public final class Stages {
     /** The picture of one set-up as an SVG element; empty where there is none. */
     public String inline(SetUp setUp) {
         int index = setUp.number() - 1;
-        return index < pictures.size() ? pictures.get(index).map(Svg::inline).orElse("") : "";
+        return index < pictures.size() ? pictures.get(index).map(Plate::of).orElse("") : "";
     }
 }

@@ -37,7 +37,11 @@ public final class FaultPages implements Pages {
     private void known(HttpResponseException refused, Context context) {
         String message = refused.getMessage();
         context.status(refused.getStatus());
-        show(context, new Fault(frame(), "Not done", message == null ? "" : message, ""));
+        show(context, new Fault(frame(), title(refused.getStatus()), message == null ? "" : message, ""));
+    }
+
+    private static String title(int status) {
+        return status == HttpStatus.NOT_FOUND.getCode() ? "Not here" : "Not done";
     }
 
     private void unknown(Exception fault, Context context) {
