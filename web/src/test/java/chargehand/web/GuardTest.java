@@ -46,7 +46,7 @@ final class GuardTest {
     }
 
     @Test
-    void page_asked_loadsNothingFromElsewhere() throws Exception {
+    void page_asked_loadsNothingFromElsewhere() throws IOException, InterruptedException {
         HttpResponse<String> page = send(ask("/"));
         assertThat(page.statusCode()).isEqualTo(200);
         assertThat(page.headers().firstValue("Content-Security-Policy"))
@@ -64,7 +64,7 @@ final class GuardTest {
         "Origin, null",
         "X-Nothing, said"
     })
-    void post_fromElsewhere_changesNothing(String header, String value) throws Exception {
+    void post_fromElsewhere_changesNothing(String header, String value) throws IOException, InterruptedException {
         var post = ask("/jobs")
                 .header("Content-Type", FORM)
                 .header(header, value)
@@ -90,7 +90,7 @@ final class GuardTest {
     }
 
     @Test
-    void body_beyondTheLimit_isRefused() throws Exception {
+    void body_beyondTheLimit_isRefused() throws IOException, InterruptedException {
         var post = ask("/sums")
                 .header("Content-Type", "application/json")
                 .POST(BodyPublishers.ofString("[" + " ".repeat(1_100_000) + "]"));
@@ -98,7 +98,7 @@ final class GuardTest {
     }
 
     @Test
-    void words_withMarkup_areShownAsWords() throws Exception {
+    void words_withMarkup_areShownAsWords() throws IOException, InterruptedException {
         var post = ask("/jobs")
                 .header("Content-Type", FORM)
                 .header("Sec-Fetch-Site", "same-origin")
@@ -111,7 +111,7 @@ final class GuardTest {
     @ParameterizedTest
     @CsvSource({"/nowhere", "/jobs/0", "/jobs/twelve", "/jobs/77", "/jobs/77/sheet.pdf", "/sums/nonsense", "/look/none"
     })
-    void address_ofNothing_isToldInPlainWords(String path) throws Exception {
+    void address_ofNothing_isToldInPlainWords(String path) throws IOException, InterruptedException {
         HttpResponse<String> answer = send(ask(path));
         assertThat(answer.statusCode()).isEqualTo(404);
         assertThat(answer.body()).contains("<h1>").doesNotContain("Exception", "at chargehand");

@@ -45,7 +45,7 @@ final class SumResourceTest {
 
     /** An inch is 25.4 mm exactly (ISO 31-1:1992 and the 1959 agreement), so 1 3/8 in is 34.925 mm. */
     @Test
-    void line_ofOneSum_isAnsweredInBothUnits() throws Exception {
+    void line_ofOneSum_isAnsweredInBothUnits() throws IOException, InterruptedException {
         var answer = post("/sums", "{\"id\": 7, \"sum\": \"size\", \"ask\": {\"size\": \"1 3/8\"}}");
         assertThat(answer.statusCode()).isEqualTo(200);
         Map<String, Object> line = JSON.std.mapFrom(answer.body());
@@ -54,7 +54,7 @@ final class SumResourceTest {
     }
 
     @Test
-    void lines_goodAndBad_areEachAnsweredInTheirOrder() throws Exception {
+    void lines_goodAndBad_areEachAnsweredInTheirOrder() throws IOException, InterruptedException {
         var answer = post(
                 "/sums",
                 "[{\"id\": \"a\", \"sum\": \"none\"}, 5, {\"id\": \"b\", \"sum\": \"size\", \"ask\": {\"size\": \"25 mm\"}}]");
@@ -66,7 +66,7 @@ final class SumResourceTest {
     }
 
     @Test
-    void ask_ofANamedSum_isAnsweredOrRefusedWithItsField() throws Exception {
+    void ask_ofANamedSum_isAnsweredOrRefusedWithItsField() throws IOException, InterruptedException {
         assertThat(post("/sums/size", "{\"size\": \"1 3/8\"}").body()).contains("34.925");
         var refused = post("/sums/size", "{\"size\": \"nonsense\"}");
         assertThat(refused.statusCode()).isEqualTo(422);
@@ -75,7 +75,7 @@ final class SumResourceTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"", "{", "nonsense", "5", "\"words\"", "[1e999999999]", "{\"a\": 1} {", "null"})
-    void body_thatIsNoLine_isRefusedPlainly(String body) throws Exception {
+    void body_thatIsNoLine_isRefusedPlainly(String body) throws IOException, InterruptedException {
         var answer = post("/sums", body);
         assertThat(answer.statusCode()).isIn(200, 400);
         assertThat(answer.body()).contains("error").doesNotContain("Exception");
