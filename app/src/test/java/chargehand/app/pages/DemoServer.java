@@ -1,5 +1,6 @@
 package chargehand.app.pages;
 
+import chargehand.app.ShopPlanner;
 import chargehand.book.Entered;
 import chargehand.book.demo.DemoShop;
 import chargehand.book.demo.DemoTexts;
@@ -25,7 +26,7 @@ record DemoServer(Server server, Desk desk) implements AutoCloseable {
     static DemoServer start() {
         Clock clock = Clock.system(ZoneId.systemDefault());
         var book = new MemoryBook();
-        var planner = new Proving();
+        var planner = new ShopPlanner();
         var filled = new DemoShop(book, planner, clock).fill(texts());
         if (filled instanceof Entered.Refused<DemoShop.Filled> refused) {
             throw new IllegalStateException("the demo's files are refused: " + refused.objections());

@@ -1,20 +1,17 @@
 package chargehand.web.machine;
 
-import chargehand.book.part.DrawnPart;
 import chargehand.book.progress.StepAt;
 import chargehand.book.progress.Verdict;
-import chargehand.drawing.sheet.PartDrawing;
 import chargehand.measure.LengthText;
 import chargehand.method.plan.SetUp;
 import chargehand.paper.sheet.HeldIn;
 import chargehand.web.method.Kits;
 import chargehand.web.method.OperationFace;
-import chargehand.web.method.Stages;
+import chargehand.web.method.Replayed;
 import chargehand.web.serving.Counter;
 import chargehand.web.serving.Form;
 import chargehand.web.serving.Frame;
 import chargehand.web.serving.Frame.Section;
-import chargehand.web.serving.Plate;
 import java.util.List;
 import java.util.Optional;
 
@@ -75,7 +72,9 @@ public record BenchSheet(
                 count(bench, setUp),
                 face,
                 Kits.crossReads(Kits.of(counter, bench.planned().basis().edition()), setUp.machine()),
-                picture(bench, setUp),
+                Replayed.of(counter, bench.planned())
+                        .map(replayed -> replayed.stage(setUp))
+                        .orElse(""),
                 bench.at().operation() == 1 && bench.at().piece() == 1 ? setUp.instructions() : List.of(),
                 face.readings().stream().map(reading -> entry(bench, reading)).toList(),
                 bench.progress().tick(bench.at()).map(signed -> signed.who()),
@@ -85,19 +84,6 @@ public record BenchSheet(
                 bench.after(),
                 who,
                 form);
-    }
-
-    /** The work in its holding; where there is no such picture, the part as it is drawn. */
-    private static String picture(Bench bench, SetUp setUp) {
-        String stage = Stages.of(bench.file(), bench.planned()).inline(setUp);
-        return stage.isEmpty()
-                ? bench.file()
-                        .part()
-                        .flatMap(DrawnPart::part)
-                        .map(PartDrawing::views)
-                        .map(Plate::of)
-                        .orElse("")
-                : stage;
     }
 
     private static String count(Bench bench, SetUp setUp) {

@@ -109,7 +109,7 @@ public final class MethodPage implements Pages {
                 planned.map(MethodPage::plannedBy).orElse(""),
                 planned.map(Grounds::of).orElse(List.of()),
                 method.map(found -> found.stock().passedOver()).orElse(List.of()),
-                planned.map(record -> SetUpFace.all(counter, file, record)).orElse(List.of()),
+                planned.map(record -> SetUpFace.all(counter, record)).orElse(List.of()),
                 method.map(Method::cautions).orElse(List.of()),
                 planned.map(MethodPage::reasons).orElse(List.of()),
                 stale(file),
@@ -146,7 +146,7 @@ public final class MethodPage implements Pages {
                 .filter(MethodRecord::isFound)
                 .orElseThrow(() -> new NotFoundResponse("Job " + file.job().number() + " has no method to print yet."));
         var pdf = new ByteArrayOutputStream();
-        new PrintedSheet(counter, file, planned).write(pdf, "http://" + context.host());
+        new PrintedSheet(counter, planned).write(pdf, "http://" + context.host());
         context.header(
                 "Content-Disposition", "inline; filename=\"job-" + file.job().number() + "-method.pdf\"");
         context.contentType("application/pdf").result(pdf.toByteArray());

@@ -1,7 +1,6 @@
 package chargehand.web.method;
 
 import chargehand.book.method.MethodRecord;
-import chargehand.book.use.JobFile;
 import chargehand.measure.WorkTimeText;
 import chargehand.method.kit.Kit;
 import chargehand.method.plan.Method;
@@ -31,14 +30,19 @@ public record SetUpFace(
         List<Step> working) {
 
     /** The set-ups of a planning; none when no method was found. */
-    static List<SetUpFace> all(Counter counter, JobFile file, MethodRecord planned) {
+    static List<SetUpFace> all(Counter counter, MethodRecord planned) {
         Optional<Kit> kit = Kits.of(counter, planned.basis().edition());
+        List<String> stages =
+                Replayed.of(counter, planned).map(Replayed::stages).orElse(List.of());
         return planned.method()
                 .map(method -> method.setUps().stream()
-                        .map(setUp ->
-                                of(setUp, method, kit, Stages.of(file, planned).inline(setUp)))
+                        .map(setUp -> of(setUp, method, kit, picture(stages, setUp)))
                         .toList())
                 .orElse(List.of());
+    }
+
+    private static String picture(List<String> stages, SetUp setUp) {
+        return setUp.number() <= stages.size() ? stages.get(setUp.number() - 1) : "";
     }
 
     private static SetUpFace of(SetUp setUp, Method method, Optional<Kit> kit, String picture) {

@@ -1,0 +1,59 @@
+package chargehand.web.method;
+
+import chargehand.book.method.MethodRecord;
+import chargehand.book.part.DrawnPart;
+import chargehand.book.part.PartIssue;
+import chargehand.method.kit.Kit;
+import chargehand.method.plan.Method;
+import chargehand.method.plan.SetUp;
+import chargehand.method.replay.Proof;
+import chargehand.method.replay.Replay;
+import chargehand.paper.stage.StageDrawing;
+import chargehand.part.Part;
+import chargehand.web.serving.Counter;
+import chargehand.web.serving.Plate;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A method carried out again on the part and the kit it was worked out for, whatever they have become since, so that its
+ * stages can be drawn.
+ */
+public record Replayed(Part part, Method method, Kit kit, Proof proof) {
+    private static final double WIDTH = 150;
+    private static final double HEIGHT = 84;
+
+    /** The replay of a planning; empty where no method was found. */
+    public static Optional<Replayed> of(Counter counter, MethodRecord planned) {
+        return planned.method()
+                .flatMap(method -> part(counter, planned)
+                        .flatMap(part -> Kits.of(counter, planned.basis().edition())
+                                .map(kit -> new Replayed(part, method, kit, Replay.of(part, method, kit)))));
+    }
+
+    private static Optional<Part> part(Counter counter, MethodRecord planned) {
+        return counter.desk().jobs().drawings(planned.job()).stream()
+                .filter(issue -> issue.version() == planned.basis().version())
+                .findFirst()
+                .flatMap(Replayed::part);
+    }
+
+    private static Optional<Part> part(PartIssue issue) {
+        return DrawnPart.of(issue).part();
+    }
+
+    /** A picture for each set-up as an element of a page, in their order; empty text where there is none. */
+    public List<String> stages() {
+        return new StageDrawing(part, kit)
+                .all(method, proof, WIDTH, HEIGHT).stream()
+                        .map(picture -> picture.map(Plate::of).orElse(""))
+                        .toList();
+    }
+
+    /** The picture of one set-up as an element of a page; empty text where there is none. */
+    public String stage(SetUp setUp) {
+        int index = setUp.number() - 1;
+        List<String> stages = stages();
+        return index < stages.size() ? stages.get(index) : "";
+    }
+}
