@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIOException;
 
 import java.io.IOException;
+import java.net.InetAddress;
 import java.net.Socket;
 import java.net.URI;
 import java.net.http.HttpClient;
@@ -77,7 +78,8 @@ final class GuardTest {
 
     @Test
     void name_ofAnotherHost_isNotAnswered() throws IOException {
-        try (Socket socket = new Socket("127.0.0.1", server.address().getPort())) {
+        try (Socket socket =
+                new Socket(InetAddress.getLoopbackAddress(), server.address().getPort())) {
             socket.getOutputStream()
                     .write("GET / HTTP/1.1\r\nHost: elsewhere.example\r\nConnection: close\r\n\r\n"
                             .getBytes(StandardCharsets.US_ASCII));
