@@ -62,7 +62,9 @@ record Screens(BrowserContext context, Page page, String name, List<String> cons
     /** Opens an address and keeps its picture under a name. */
     List<String> look(String address, String called) {
         page.navigate(address);
-        page.screenshot(new ScreenshotOptions().setFullPage(true).setPath(KEPT.resolve(called + "-" + name + ".png")));
+        page.screenshot(new ScreenshotOptions()
+                .setFullPage(height() < LONG_ENOUGH)
+                .setPath(KEPT.resolve(called + "-" + name + ".png")));
         var seen = new ArrayList<>(console);
         console.clear();
         found(WIDER).forEach(element -> seen.add(address + " runs over its width: " + element));
