@@ -19,7 +19,6 @@ import chargehand.trade.sum.Sum;
 import chargehand.trade.sum.Working;
 import com.google.auto.service.AutoService;
 import java.util.List;
-import java.util.Map;
 
 /** Speed, feed, passes, force, power, time and finish of a cut. */
 @AutoService(Sum.class)
@@ -129,77 +128,7 @@ public final class CutSum implements Sum {
 
     @Override
     public List<Example> examples() {
-        return List.of(
-                new Example(
-                        "roughing a shaft on an old lathe",
-                        Map.of(
-                                "kind",
-                                "turn",
-                                "material",
-                                "EN8",
-                                "diameter",
-                                "50 mm",
-                                "depth",
-                                "5 mm",
-                                "length",
-                                "170 mm",
-                                "speeds",
-                                "32, 50, 80, 125, 200, 320, 500",
-                                "feeds",
-                                "0.05, 0.1, 0.15, 0.2, 0.3",
-                                "power",
-                                "2 hp")),
-                new Example(
-                        "finishing to Ra 1.6",
-                        Map.of(
-                                "kind",
-                                "turn",
-                                "material",
-                                "316",
-                                "tool",
-                                "carbide",
-                                "diameter",
-                                "30 mm",
-                                "depth",
-                                "0.5 mm",
-                                "finish",
-                                "1.6",
-                                "nose",
-                                "0.4 mm")),
-                new Example(
-                        "drilling",
-                        Map.of("kind", "drill", "material", "mild steel", "diameter", "20 mm", "depth", "40 mm")),
-                new Example(
-                        "milling a flat",
-                        Map.of(
-                                "kind",
-                                "mill",
-                                "material",
-                                "LG2",
-                                "diameter",
-                                "20 mm",
-                                "teeth",
-                                "4",
-                                "width",
-                                "10 mm",
-                                "depth",
-                                "3 mm",
-                                "length",
-                                "60 mm")),
-                new Example(
-                        "cutting a thread",
-                        Map.of(
-                                "kind",
-                                "thread",
-                                "material",
-                                "EN3",
-                                "diameter",
-                                "20 mm",
-                                "pitch",
-                                "2.5 mm",
-                                "length",
-                                "40 mm")),
-                new Example("parting off", Map.of("kind", "part", "material", "CZ121", "diameter", "1 1/4 in")));
+        return CutExamples.list();
     }
 
     @Override

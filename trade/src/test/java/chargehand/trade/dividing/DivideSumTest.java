@@ -30,6 +30,30 @@ class DivideSumTest {
         return PublishedRow.of(ROWS, "chord");
     }
 
+    static List<PublishedRow> handbookChords() {
+        return PublishedRow.of("sections.json", "chord", "chord_constant");
+    }
+
+    @ParameterizedTest
+    @MethodSource("handbookChords")
+    void divide_anyCircle_givesTheChordOfTheHandbookTable(PublishedRow row) {
+        boolean constant = row.kind().equals("chord_constant");
+        Ask ask = Ask.of(
+                "divide",
+                "divisions",
+                row.text("n"),
+                "plates",
+                PLATES,
+                "diameter",
+                constant ? "1000 mm" : row.text("pcd") + " mm");
+
+        if (constant) {
+            assertThat(ask.mm("chord") / 1000).isCloseTo(row.want("factor"), within(5e-6));
+        } else {
+            assertThat(ask.mm("chord")).isCloseTo(row.want("chord"), within(6e-6));
+        }
+    }
+
     @ParameterizedTest
     @MethodSource("plain")
     void divide_numberInTable_isPlainWherePrinted(PublishedRow row) {

@@ -9,6 +9,7 @@ import chargehand.trade.PublishedRow;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.apache.commons.numbers.fraction.BigFraction;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -66,6 +67,24 @@ class WheelTrainsPublishedTest {
         Tried best = WheelTrains.of(set).best(ratio, 1).getFirst();
 
         assertThat(Math.abs(best.error().doubleValue()) * 1e6).isCloseTo(row.want("best_abs_error_ppm"), within(5e-4));
+    }
+
+    @Test
+    void ratio_ofMetricThreadOnMetricScrew_isThatOfTheExercise() {
+        PublishedRow row = PublishedRow.of(ROWS, "ratio_metric").getFirst();
+
+        assertThat(CutPitch.ratio(Pitch.ofMm(row.text("thread_pitch_mm")), Pitch.ofMm(row.text("leadscrew_pitch_mm"))))
+                .isEqualTo(BigFraction.of(1, 3));
+    }
+
+    @Test
+    void error_ofTranslatingPair_isThatOfTheChart() {
+        PublishedRow row = PublishedRow.of(ROWS, "translation_ratio_error").getFirst();
+        Train pair = Train.of(List.of((int) row.number("num")), List.of((int) row.number("den")));
+        Tried tried = Tried.against(BigFraction.of(127, 100), pair);
+
+        assertThat(tried.error().doubleValue() * 1e6).isCloseTo(row.want("error_ppm"), within(0.2));
+        assertThat(pair.ratio().doubleValue()).isCloseTo(row.want("ratio"), within(1e-6));
     }
 
     private static Train train(PublishedRow row) {
