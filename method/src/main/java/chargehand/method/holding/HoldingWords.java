@@ -10,15 +10,12 @@ import java.util.Optional;
 
 /** How to set a holding up, said to the person who does it. */
 final class HoldingWords {
-    /** What a length may be over a step of the rule without being taken to the next. */
-    private static final double A_LITTLE = 0.02;
-
     private HoldingWords() {}
 
     /** The steps for a chuck or collet with the work standing out so far. */
     static List<String> instructions(Holding holding, GripPlace place, Overhang overhang, LengthUnit unit) {
         var steps = new ArrayList<String>();
-        String out = LengthText.in(byRule(overhang.length(), unit), unit);
+        String out = LengthText.in(ByRule.up(overhang.length(), unit), unit);
         String end = "end " + place.headstock().other() + " outwards";
         switch (holding) {
             case Holding.InChuck chuck -> {
@@ -46,12 +43,6 @@ final class HoldingWords {
             case Holding.Clamped clamped -> {}
         }
         return steps;
-    }
-
-    /** A length that is set by rule and not by dial: to half a millimetre, or a sixteenth of an inch, upward. */
-    static Length byRule(Length length, LengthUnit unit) {
-        Length step = unit == LengthUnit.INCH ? Length.inch(1, 16) : Length.mm(0.5);
-        return step.times(Math.ceil(length.over(step) - A_LITTLE));
     }
 
     private static Optional<String> packing(Choice.Gripped gripped) {

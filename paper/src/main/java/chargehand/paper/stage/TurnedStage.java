@@ -6,6 +6,7 @@ import chargehand.drawing.stage.Work;
 import chargehand.measure.Length;
 import chargehand.measure.LengthText;
 import chargehand.measure.LengthUnit;
+import chargehand.method.holding.ByRule;
 import chargehand.method.plan.Cut;
 import chargehand.method.plan.Operation;
 import chargehand.method.plan.SetUp;
@@ -92,7 +93,7 @@ final class TurnedStage {
         Holds.front(setUp.holding()).ifPresent(front -> {
             Length face = before.face(headstock.other());
             if (!face.equals(front)) {
-                String out = LengthText.in(byRule(face.minus(front).abs()), unit) + " out";
+                String out = LengthText.in(ByRule.up(face.minus(front).abs(), unit), unit) + " out";
                 sizes.add(new SettingSize(front, face, out));
             }
         });
@@ -104,11 +105,5 @@ final class TurnedStage {
                 .ifPresent(turned -> sizes.add(new SettingSize(
                         turned.from(), turned.to(), LengthText.in(turned.to().minus(turned.from()), unit))));
         return sizes;
-    }
-
-    /** How far work stands out is set by rule: to half a millimetre or a sixteenth of an inch. */
-    private Length byRule(Length length) {
-        Length step = unit == LengthUnit.INCH ? Length.inch(1, 16) : Length.mm(0.5);
-        return step.times(Math.rint(length.over(step)));
     }
 }
