@@ -22,4 +22,12 @@ public enum Operation {
     public String word() {
         return word;
     }
+
+    /** Whether the depth of such a cut is metal taken off, and not how deep a hole is. */
+    boolean depthIsOfCut() {
+        return switch (this) {
+            case TURN, FACE, BORE, MILL -> true;
+            case DRILL, REAM, TAP, PART, THREAD -> false;
+        };
+    }
 }

@@ -76,9 +76,11 @@ final class SpindleChoice {
         if (cut.finishing()) {
             return band.high();
         }
-        boolean heavy = cut.depth()
-                .filter(depth -> depth.isMoreThan(cut.practice().depthFinish().times(2)))
-                .isPresent();
+        boolean heavy = cut.operation().depthIsOfCut()
+                && cut.depth()
+                        .filter(depth ->
+                                depth.isMoreThan(cut.practice().depthFinish().times(2)))
+                        .isPresent();
         return heavy ? band.low() : band.middle();
     }
 

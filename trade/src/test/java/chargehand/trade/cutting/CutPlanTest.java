@@ -142,6 +142,14 @@ class CutPlanTest {
     }
 
     @Test
+    void speed_ofDrill_doesNotGoByHowDeepTheHoleIs() {
+        Cut drill = Cut.of(Operation.DRILL, STEEL, ToolMaterial.HSS, Length.mm(10));
+
+        assertThat(CutPlan.of(drill.withDepth(Length.mm(60))).spindle())
+                .isEqualTo(CutPlan.of(drill).spindle());
+    }
+
+    @Test
     void rpm_doubledDiameter_isHalved() {
         for (Operation operation : Operation.values()) {
             Cut small =
