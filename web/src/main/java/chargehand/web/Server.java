@@ -15,6 +15,7 @@ import chargehand.web.serving.FaultPages;
 import chargehand.web.serving.Guard;
 import chargehand.web.serving.Looks;
 import chargehand.web.serving.Pages;
+import chargehand.web.serving.Sketches;
 import chargehand.web.serving.Views;
 import chargehand.web.sum.SumPages;
 import chargehand.web.sum.SumResource;
@@ -71,12 +72,13 @@ public final class Server implements AutoCloseable {
     }
 
     private static List<Pages> pages(Counter counter, Views views) {
+        Sketches sketches = new Sketches();
         return List.of(
                 new Looks(),
                 new JobBookPage(counter, views),
                 new RequestPages(counter, views),
-                new JobPage(counter, views),
-                new DrawingPage(counter, views),
+                new JobPage(counter, views, sketches),
+                new DrawingPage(counter, views, sketches),
                 new DrawingFiles(counter),
                 new MethodPage(counter, views),
                 new MachinePage(counter, views),

@@ -93,6 +93,33 @@ final class MachineTest {
         assertThat(page.locator("#judged-1 .out")).isVisible();
     }
 
+    @Test
+    void holdPoint_isPassedOnlyBySomeoneElse() {
+        JobNumber bush = new JobNumber(205);
+        Progress bushes = shop.desk().jobs().find(bush).orElseThrow().progress().orElseThrow();
+        StepAt at = bushes.steps()
+                .filter(step -> bushes.operation(step).orElseThrow().hold())
+                .findFirst()
+                .orElseThrow();
+        Operation held = bushes.operation(at).orElseThrow();
+        page.navigate(
+                shop.address("/jobs/" + bush + "/machine/" + at.setUp() + "/" + at.operation() + "/" + at.piece()));
+        for (int i = 1; i <= held.readings().size(); i++) {
+            Reading reading = held.readings().get(i - 1);
+            page.locator("#size-" + i)
+                    .fill(LengthText.exact(
+                            reading.limits().middle(), held.settings().unit()));
+            page.locator("#size-" + i).press("Enter");
+            assertThat(page.locator("#judged-" + i + " .in")).isVisible();
+        }
+        page.getByLabel("Passed by").fill("lead hand");
+        button("Pass it").click();
+        assertThat(page.getByRole(AriaRole.ALERT)).containsText("someone who did not do the work");
+        page.getByLabel("Passed by").fill("the mate");
+        button("Pass it").click();
+        assertThat(page.locator("#hold")).containsText("Passed by the mate");
+    }
+
     private Operation operation(StepAt at) {
         return progress().operation(at).orElseThrow();
     }

@@ -15,6 +15,7 @@ import chargehand.web.serving.Frame;
 import chargehand.web.serving.Frame.Section;
 import chargehand.web.serving.Hand;
 import chargehand.web.serving.Pages;
+import chargehand.web.serving.Sketches;
 import chargehand.web.serving.Views;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -30,10 +31,12 @@ public final class DrawingPage implements Pages {
 
     private final Counter counter;
     private final Views views;
+    private final Sketches sketches;
 
-    public DrawingPage(Counter counter, Views views) {
+    public DrawingPage(Counter counter, Views views, Sketches sketches) {
         this.counter = counter;
         this.views = views;
+        this.sketches = sketches;
     }
 
     /** A file to start from. */
@@ -85,7 +88,7 @@ public final class DrawingPage implements Pages {
 
     /** The live drawing: a piece of the page, sent again while one writes. */
     private void look(Context context) {
-        views.show(context, "seen", Seen.of(normal(Form.of(context).value(TEXT))));
+        views.show(context, "seen", Seen.of(normal(Form.of(context).value(TEXT)), sketches));
     }
 
     private void save(Context context) {
@@ -143,7 +146,7 @@ public final class DrawingPage implements Pages {
                 traveller,
                 draft.text(),
                 draft.basedOn(),
-                Seen.of(draft.text()),
+                Seen.of(draft.text(), sketches),
                 savedBy,
                 draft.objections(),
                 draft.theirs(),

@@ -1,9 +1,8 @@
 package chargehand.web.drawing;
 
-import chargehand.drawing.sheet.PartDrawing;
 import chargehand.part.yaml.PartFile;
 import chargehand.part.yaml.PartReading;
-import chargehand.web.serving.Plate;
+import chargehand.web.serving.Sketches;
 import java.util.List;
 
 /**
@@ -18,15 +17,15 @@ public record Seen(String plate, List<Said> faults, List<Said> remarks) {
     public record Said(int line, String say) {}
 
     /** Looks at a text. */
-    public static Seen of(String text) {
-        return of(PartFile.read(text));
+    public static Seen of(String text, Sketches sketches) {
+        return of(PartFile.read(text), sketches);
     }
 
-    static Seen of(PartReading reading) {
+    static Seen of(PartReading reading, Sketches sketches) {
         return switch (reading) {
             case PartReading.Read read ->
                 new Seen(
-                        Plate.of(PartDrawing.views(read.part())),
+                        sketches.of(read.part()),
                         List.of(),
                         read.remarks().stream()
                                 .map(remark -> new Said(remark.line(), remark.say()))

@@ -5,14 +5,13 @@ import chargehand.book.job.Job;
 import chargehand.book.job.Stage;
 import chargehand.book.part.DrawnPart;
 import chargehand.book.use.JobFile;
-import chargehand.drawing.sheet.PartDrawing;
 import chargehand.web.serving.Counter;
 import chargehand.web.serving.Form;
 import chargehand.web.serving.Frame;
 import chargehand.web.serving.Frame.Section;
 import chargehand.web.serving.Hand;
 import chargehand.web.serving.Pages;
-import chargehand.web.serving.Plate;
+import chargehand.web.serving.Sketches;
 import chargehand.web.serving.Views;
 import chargehand.web.serving.Why;
 import io.javalin.config.RoutesConfig;
@@ -25,10 +24,12 @@ import java.util.Optional;
 public final class JobPage implements Pages {
     private final Counter counter;
     private final Views views;
+    private final Sketches sketches;
 
-    public JobPage(Counter counter, Views views) {
+    public JobPage(Counter counter, Views views, Sketches sketches) {
         this.counter = counter;
         this.views = views;
+        this.sketches = sketches;
     }
 
     /**
@@ -66,11 +67,7 @@ public final class JobPage implements Pages {
                 Traveller.of(file, Optional.empty()),
                 NextKey.of(file),
                 file.job().request().wants(),
-                file.part()
-                        .flatMap(DrawnPart::part)
-                        .map(PartDrawing::views)
-                        .map(Plate::of)
-                        .orElse(""),
+                file.part().flatMap(DrawnPart::part).map(sketches::of).orElse(""),
                 file.planned().map(Grounds::of).orElse(List.of()),
                 file.progress().map(progress -> progress.method().cautions()).orElse(List.of()),
                 file.job().standing().moves().stream().sorted().toList(),
