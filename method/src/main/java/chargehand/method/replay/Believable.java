@@ -38,6 +38,12 @@ final class Believable {
     /** How near the diameter of a named drill must be to the hole it is to make. */
     static final Length DRILL_NEAR = Length.mm(0.3);
 
+    /** The most that is faced off an end; a longer stub is parted or sawn off. */
+    static final Length MOST_FACED = Length.mm(8);
+
+    /** The largest drill that goes in without a smaller hole before it. */
+    static final Length MOST_WITHOUT_PILOT = Length.mm(20);
+
     /** The most that a reamer takes off the diameter. */
     static final Length MOST_REAMED = Length.mm(0.9);
 

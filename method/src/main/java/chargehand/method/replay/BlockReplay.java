@@ -66,10 +66,7 @@ final class BlockReplay {
                     Fault.Code.STOCK_TOO_SMALL,
                     () -> "the block does not come out of the slab");
         }
-        boolean sawn = method.setUps().getFirst().operations().stream()
-                .anyMatch(operation -> operation.cut() instanceof Cut.SawOff saw
-                        && OperationCheck.leaves(saw, method.stock().blank()));
-        faults.unless(sawn, Fault.Code.NOT_CUT_OFF, () -> "a slab is sawn off first");
+        faults.unless(Sawing.isFirst(method), Fault.Code.NOT_CUT_OFF, () -> "a slab is sawn off first");
     }
 
     private Length size(Face face) {
@@ -100,6 +97,10 @@ final class BlockReplay {
     private Proof.Step step(SetUp setUp, Operation operation, Optional<Machine> machine) {
         BlockWork before = work;
         machine.ifPresent(each -> new BlockOperationCheck(kit, each, before, faults).check(operation));
+        faults.unless(
+                !(operation.cut() instanceof Cut.SawOff) || Sawing.isOfBlank(operation, setUp),
+                Fault.Code.MADE_TWICE,
+                () -> "the slab is sawn off already");
         work = new BlockCutting(wanted, before, setUp.holding(), faults).after(operation.cut());
         return new Proof.Step(operation.number(), before, work);
     }

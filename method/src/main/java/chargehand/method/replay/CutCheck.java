@@ -7,14 +7,12 @@ import java.util.Optional;
 
 /** Whether one cut can be made on turned work as it stands, held as it is: the way in, and what must be there first. */
 final class CutCheck {
-    private final TurnedWork work;
     private final Access access;
     private final InsideCheck inside;
     private final OutsideCheck outside;
     private final FaultList faults;
 
     CutCheck(TurnedWork work, Holding holding, Length partLength, FaultList faults) {
-        this.work = work;
         this.access = Access.of(holding);
         this.inside = new InsideCheck(work, partLength, faults);
         this.outside = new OutsideCheck(work, holding, faults);
@@ -56,7 +54,7 @@ final class CutCheck {
             case Cut.ReamTo ream -> inside.ream(ream);
             case Cut.ConeInside cone -> inside.cone(cone);
             case Cut.ThreadInside thread -> inside.tap(thread);
-            case Cut.FaceEnd face -> outside.turn(face.at(), work.face(face.end()));
+            case Cut.FaceEnd face -> outside.face(face);
             case Cut.TurnDiameter turn -> outside.turn(turn.from(), turn.to());
             case Cut.TurnTaper taper -> outside.turn(taper.from(), taper.to());
             case Cut.CutGroove groove -> outside.turn(groove.from(), groove.to());

@@ -56,13 +56,17 @@ final class FinishCheck {
     private Length missing(Profile made, Profile asked) {
         Span both = Carving.span(made).common(Carving.span(asked)).orElseThrow();
         Profile least = Carving.cut(asked, both);
-        return Deviation.between(Carving.cut(made, both).smaller(least), least);
+        return beyond(Carving.cut(made, both).smaller(least), least);
     }
 
     private Length opened(Profile made, Profile asked) {
         Span both = Carving.span(made).common(Carving.span(asked)).orElseThrow();
         Profile most = Carving.cut(asked, both);
-        return Deviation.between(Carving.cut(made, both).larger(most), most);
+        return beyond(Carving.cut(made, both).larger(most), most);
+    }
+
+    private static Length beyond(Profile made, Profile bound) {
+        return Deviation.isAllowed(made, bound) ? Length.ZERO : Deviation.between(made, bound);
     }
 
     /** A wall once found too thin is told again only where it gets thinner yet. */

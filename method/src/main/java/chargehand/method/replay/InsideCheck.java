@@ -47,6 +47,11 @@ final class InsideCheck {
                 isCentred(cut.end()) || work.mouth(cut.end()).isPositive(),
                 Fault.Code.NO_START,
                 () -> "the drill has neither a centre nor a hole to start in");
+        faults.unless(
+                !cut.diameter().isMoreThan(Believable.MOST_WITHOUT_PILOT)
+                        || work.mouth(cut.end()).isPositive(),
+                Fault.Code.NO_START,
+                () -> "a drill of " + faults.size(cut.diameter()) + " wants a smaller hole before it");
     }
 
     void bore(Cut.BoreTo cut) {

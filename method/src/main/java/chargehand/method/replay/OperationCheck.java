@@ -7,7 +7,6 @@ import chargehand.method.kit.Machine;
 import chargehand.method.kit.Mill;
 import chargehand.method.kit.RadialDrill;
 import chargehand.method.kit.Saw;
-import chargehand.method.plan.Blank;
 import chargehand.method.plan.Cut;
 import chargehand.method.plan.Operation;
 import chargehand.method.plan.Settings;
@@ -136,17 +135,5 @@ final class OperationCheck {
 
     private void run(PassCheck check, Operation operation) {
         check.check(machine, operation.settings().passes(), faults);
-    }
-
-    /** Sawing is the first thing done to a blank that does not stay on its bar: it leaves the blank. */
-    static boolean leaves(Cut.SawOff saw, Blank blank) {
-        return switch (blank) {
-            case Blank.RoundBar bar -> saw.from().equals(bar.from()) && saw.to().equals(bar.to());
-            case Blank.PolygonBar bar ->
-                saw.from().equals(bar.from()) && saw.to().equals(bar.to());
-            case Blank.Slab slab ->
-                saw.from().isZero()
-                        && (saw.to().equals(slab.length()) || saw.to().equals(slab.width()));
-        };
     }
 }

@@ -30,6 +30,15 @@ final class OutsideCheck {
         faults.unless(!spoils, Fault.Code.SPOILS_THREAD, () -> "a thread that is already cut would be cut into");
     }
 
+    void face(Cut.FaceEnd face) {
+        Length off = face.end().distance(face.at(), work.face(face.end()));
+        turn(face.at(), work.face(face.end()));
+        faults.unless(
+                !off.isMoreThan(Believable.MOST_FACED),
+                Fault.Code.WRONG_PASSES,
+                () -> "a stub of " + faults.size(off) + " is parted or sawn off, not faced away");
+    }
+
     void edge(Cut.FinishEdge edge) {
         boolean there = EdgeCut.path(work, edge).isPresent();
         faults.unless(
@@ -120,13 +129,11 @@ final class OutsideCheck {
         faults.unless(
                 !work.features().holes().contains(hole), Fault.Code.MADE_TWICE, () -> "that hole is there already");
         across(hole.around().degrees());
-        var span = new Span(
-                hole.at().minus(hole.diameter().half()),
-                hole.at().plus(hole.diameter().half()));
-        faults.unless(
-                work.span().meets(span),
-                Fault.Code.NOTHING_TO_CUT,
-                () -> "there is no metal at " + faults.size(hole.at()));
+        boolean metal = CutPlace.of(hole)
+                .filter(place ->
+                        place instanceof CutPlace.Beside beside && work.span().meets(beside.span()))
+                .isPresent();
+        faults.unless(metal, Fault.Code.NOTHING_TO_CUT, () -> "there is no metal at " + faults.size(hole.at()));
     }
 
     void keyway(Cut.MillKeyway keyway) {

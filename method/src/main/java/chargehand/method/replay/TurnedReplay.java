@@ -69,11 +69,10 @@ final class TurnedReplay {
 
     /** Work that does not stay on its bar is sawn off before anything else. */
     private void cutOff() {
-        boolean sawn = method.setUps().getFirst().operations().stream()
-                .anyMatch(operation -> operation.cut() instanceof Cut.SawOff saw
-                        && OperationCheck.leaves(saw, method.stock().blank()));
         faults.unless(
-                work.onBar() != sawn, Fault.Code.NOT_CUT_OFF, () -> "a blank is sawn off first, or stays on its bar");
+                work.onBar() != Sawing.isFirst(method),
+                Fault.Code.NOT_CUT_OFF,
+                () -> "a blank is sawn off first, or stays on its bar");
     }
 
     private Proof.Stage stage(SetUp setUp) {
@@ -106,16 +105,14 @@ final class TurnedReplay {
         new CutCheck(before, setUp.holding(), wanted.length(), faults).check(operation.cut());
         work = new Cutting(before, hollow).after(operation.cut());
         faults.unless(
-                takesOff(operation.cut(), before), Fault.Code.NOTHING_TO_CUT, () -> "this takes nothing off the work");
+                operation.cut() instanceof Cut.Deburr || Sawing.isOfBlank(operation, setUp) || !work.equals(before),
+                Fault.Code.NOTHING_TO_CUT,
+                () -> "this takes nothing off the work");
         finish.check(before, work);
         new StiffnessCheck(work, setUp.holding(), faults).check(operation.cut());
         loose |= operation.cut() instanceof Cut.PartOff part
                 && Access.of(setUp.holding()).facing().contains(part.partSide());
         return new Proof.Step(operation.number(), before, work);
-    }
-
-    private boolean takesOff(Cut cut, TurnedWork before) {
-        return cut instanceof Cut.Deburr || cut instanceof Cut.SawOff || !work.equals(before);
     }
 
     /** After the last cut on a machine that leaves burrs, they are taken off; only parting comes after. */

@@ -184,6 +184,7 @@ final class FaultTest {
     static Stream<Wrong> inside() {
         return Stream.of(
                 bush(Code.NO_START, "2.2", "drilled without a centre", bush().without(2, 2)),
+                bush(Code.WRONG_PASSES, "3.1", "the stub faced away", bush().without(2, 10)),
                 bush(Code.NO_START, "2.1", "centred before facing", bush().swapped(2, 1)),
                 bush(Code.WRONG_HOLE, "2.4", "reamed from 10", bush().without(2, 4)),
                 bush(

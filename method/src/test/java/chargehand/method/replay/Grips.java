@@ -1,0 +1,49 @@
+package chargehand.method.replay;
+
+import chargehand.method.plan.Holding;
+import java.util.function.UnaryOperator;
+
+/** Holdings with another grip, or turned end for end. */
+final class Grips {
+    private Grips() {}
+
+    static boolean has(Holding holding) {
+        return !changed(
+                        holding,
+                        grip -> new Holding.Grip(
+                                grip.from(), grip.to(), grip.diameter().times(2)))
+                .equals(holding);
+    }
+
+    static Holding changed(Holding holding, UnaryOperator<Holding.Grip> change) {
+        return switch (holding) {
+            case Holding.InChuck held ->
+                new Holding.InChuck(
+                        held.chuck(),
+                        held.jaws(),
+                        change.apply(held.grip()),
+                        held.headstock(),
+                        held.support(),
+                        held.runOut());
+            case Holding.InCollet held ->
+                new Holding.InCollet(
+                        held.collet(), change.apply(held.grip()), held.headstock(), held.support(), held.runOut());
+            case Holding.InDividingHead held ->
+                new Holding.InDividingHead(
+                        held.head(), change.apply(held.grip()), held.headstock(), held.support(), held.runOut());
+            case Holding.BetweenCentres held ->
+                new Holding.BetweenCentres(held.driven(), change.apply(held.dog()), held.runOut());
+            case Holding.LaidAcross held ->
+                new Holding.LaidAcross(held.vice(), change.apply(held.grip()), held.around());
+            case Holding.OnMandrel held -> held;
+            case Holding.InVice held -> held;
+            case Holding.Clamped held -> held;
+        };
+    }
+
+    static Holding turnedRound(Holding holding) {
+        Holding.InChuck held = (Holding.InChuck) holding;
+        return new Holding.InChuck(
+                held.chuck(), held.jaws(), held.grip(), held.headstock().other(), held.support(), held.runOut());
+    }
+}
