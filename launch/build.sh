@@ -109,7 +109,7 @@ use_archive() {
     read_jdk_version "$JAVA_HOME"
     archive=$root/build/run/$build/classes-$jdk_version_text.jsa
     [ -r "$archive" ] && return 0
-    "$JAVA_HOME/bin/java" $jvm_settings -Xlog:disable -XX:ArchiveClassesAtExit="$archive.$$" \
+    "$JAVA_HOME/bin/java" $jvm_settings -Dchargehand.home="$root" -Xlog:disable -XX:ArchiveClassesAtExit="$archive.$$" \
         -cp "$root/build/run/$build/app.jar" chargehand.app.Rehearsal </dev/null >/dev/null 2>&1 &&
         mv "$archive.$$" "$archive" || rm -f "$archive.$$"
 }

@@ -41,7 +41,7 @@ final class Serving {
         }
     }
 
-    private static Server start(Desk desk, int port) {
+    static Server start(Desk desk, int port) {
         try {
             return Server.start(new Counter(desk, Sums.load()), port);
         } catch (RuntimeException failed) {

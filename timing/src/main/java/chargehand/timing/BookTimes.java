@@ -9,14 +9,10 @@ import chargehand.book.job.Stage;
 import chargehand.book.job.Standing;
 import chargehand.book.sqlite.SqliteBook;
 import chargehand.book.use.JobBook;
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /** A book as a shop has after many years: opened, turned and searched. */
 final class BookTimes {
@@ -41,11 +37,8 @@ final class BookTimes {
     private BookTimes() {}
 
     static List<Measured> measured() throws Exception {
-        Path folder = Files.createTempDirectory("measure-book");
-        try {
-            return measured(folder.resolve("shop.book"));
-        } finally {
-            deleteAll(folder);
+        try (var scratch = new Scratch()) {
+            return measured(scratch.folder().resolve("shop.book"));
         }
     }
 
@@ -97,13 +90,5 @@ final class BookTimes {
                 Optional.empty());
         LocalDate day = FIRST_DAY.plusDays(number / JOBS_A_DAY);
         return new Job(new JobNumber(number), request, day, new Standing.At(Stage.ASKED_FOR), 1);
-    }
-
-    private static void deleteAll(Path folder) throws IOException {
-        try (Stream<Path> all = Files.walk(folder)) {
-            for (Path path : all.sorted(Comparator.reverseOrder()).toList()) {
-                Files.delete(path);
-            }
-        }
     }
 }

@@ -38,15 +38,20 @@ record DemoWorkshop(Kit kit, Rack rack, List<Drawn> drawn) {
     }
 
     static DemoWorkshop read(Path folder) throws IOException {
-        var texts = new DemoTexts(
-                Files.readString(folder.resolve(DemoTexts.JOBS)),
-                files(folder.resolve("parts")),
-                files(folder.resolve("kit")),
-                Files.readString(folder.resolve("rack.yaml")));
+        DemoTexts texts = texts(folder);
         return switch (KitFiles.read(texts.kit())) {
             case KitRead.Sound(Kit kit) -> new DemoWorkshop(kit, rack(texts), drawn(texts));
             case KitRead.Refused refused -> throw new IllegalStateException("the demo's kit: " + refused.faults());
         };
+    }
+
+    /** Its files as they are. */
+    static DemoTexts texts(Path folder) throws IOException {
+        return new DemoTexts(
+                Files.readString(folder.resolve(DemoTexts.JOBS)),
+                files(folder.resolve("parts")),
+                files(folder.resolve("kit")),
+                Files.readString(folder.resolve("rack.yaml")));
     }
 
     private static Rack rack(DemoTexts texts) {

@@ -28,6 +28,7 @@ public final class Measure {
         report.say("");
         var measured = new ArrayList<Measured>();
         measured.addAll(CommandTimes.measured(new Program(root.resolve("chargehand"))));
+        measured.addAll(PageTimes.measured(root));
         measured.addAll(WheelTimes.measured());
         measured.addAll(NameThreadTimes.measured());
         measured.addAll(BookTimes.measured());

@@ -9,8 +9,7 @@ import chargehand.method.plan.Planned;
 import chargehand.method.replay.Proof;
 import chargehand.method.replay.Replay;
 import chargehand.method.search.Planner;
-import chargehand.paper.sheet.MethodSheet;
-import chargehand.paper.sheet.SheetFor;
+import chargehand.paper.sheet.Sheets;
 import chargehand.part.Part;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -71,6 +70,7 @@ final class PartTimes {
             throw new IllegalStateException("no method for " + drawn.name());
         }
         Proof proof = Replay.of(part, method, workshop.kit());
+        var proved = new Sheets.Proved(part, method, proof);
         Stopwatch planned = Stopwatch.of(WARM, RUNS, () -> planner.plan(part, drawn.count()));
         report.row(List.of(
                 drawn.name(),
@@ -81,16 +81,12 @@ final class PartTimes {
                 time(() -> Replay.of(part, method, workshop.kit())) + (proof.made() ? "" : ", not proved"),
                 time(() -> Svg.write(PartDrawing.of(part))),
                 time(() -> pdf(List.of(PartDrawing.of(part)))),
-                time(() -> pdf(MethodSheet.pages(sheet(method)))),
+                time(() -> pdf(Sheets.method(proved, workshop.kit(), "", Optional.empty()))),
                 Machine.load()));
     }
 
     private static String time(Callable<?> work) throws Exception {
         return Stopwatch.of(WARM, RUNS, work).text();
-    }
-
-    private SheetFor sheet(Method method) {
-        return new SheetFor("", method, "", List.of(), workshop.kit(), Optional.empty());
     }
 
     private static byte[] pdf(List<Picture> pages) throws IOException {

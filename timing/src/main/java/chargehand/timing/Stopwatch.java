@@ -58,6 +58,11 @@ record Stopwatch(List<Double> seconds, List<Double> processor) {
         return seconds.size() + ", worst " + seconds(seconds.getLast());
     }
 
+    /** The time within which this part of the runs, from 0 to 1, were done. */
+    double within(double part) {
+        return seconds.get(Math.min(seconds.size() - 1, (int) (part * seconds.size())));
+    }
+
     private static double middle(List<Double> sorted) {
         return sorted.get(sorted.size() / 2);
     }
