@@ -40,6 +40,7 @@ final class SetUpSearch {
     private final boolean thorough;
     private final int pieces;
     private final Patience patience;
+    private final BitSet reached = new BitSet();
 
     /** A search for one way of getting the part out of its stock. */
     SetUpSearch(Making making, SetUpWriter writer, Unreached unreached, Effort effort) {
@@ -113,21 +114,36 @@ final class SetUpSearch {
                 return Optional.of(way);
             }
             if (settled.add(way.key())) {
-                queue.addAll(onward(way, firstNumber, settled));
+                queue.addAll(onward(way, firstNumber, new Known(settled, limit)));
             }
         }
         return Optional.empty();
     }
 
-    private List<Way> onward(Way way, int firstNumber, Set<String> settled) {
+    /** What need not be weighed again: standings dealt with, and whatever takes so many seconds or more. */
+    private record Known(Set<String> settled, double limit) {}
+
+    private List<Way> onward(Way way, int firstNumber, Known known) {
         var best = new HashMap<String, Way>();
         for (Job job : jobs(way.work())) {
-            Way next = after(way, job, firstNumber);
-            if (!settled.contains(next.key())) {
-                best.merge(next.key(), next, (one, other) -> one.seconds() <= other.seconds() ? one : other);
+            if (least(way, job) < known.limit()) {
+                Way next = after(way, job, firstNumber);
+                if (!known.settled().contains(next.key())) {
+                    best.merge(next.key(), next, (one, other) -> one.seconds() <= other.seconds() ? one : other);
+                }
             }
         }
         return List.copyOf(best.values());
+    }
+
+    /** What the whole takes at the least once this job is done, before it is written out to see what it does take. */
+    private double least(Way way, Job job) {
+        double loading = job.choice().costs().loading().seconds() * pieces;
+        return way.seconds() + loading + remaining.seconds(done(way.work(), job));
+    }
+
+    private static Standing done(Standing work, Job job) {
+        return work.after(job.todo(), job.choice().gripped() instanceof Choice.Gripped.OnCentres);
     }
 
     private Way after(Way way, Job job, int firstNumber) {
@@ -137,8 +153,7 @@ final class SetUpSearch {
                 way.setUps().isEmpty() ? written : Changeover.after(way.setUps().getLast(), written);
         var setUps = new ArrayList<>(way.setUps());
         setUps.add(setUp);
-        boolean centred = job.choice().gripped() instanceof Choice.Gripped.OnCentres;
-        Standing work = way.work().after(job.todo(), centred);
+        Standing work = done(way.work(), job);
         double seconds = way.seconds() + setUp.time(pieces).seconds();
         return new Way(work, List.copyOf(setUps), seconds, seconds + remaining.seconds(work));
     }
@@ -152,12 +167,20 @@ final class SetUpSearch {
             for (BitSet allowed : sets) {
                 BitSet todo = new Reach(making.kit(), writer.threadWays(), trueness, held).all(allowed);
                 if (!todo.isEmpty()) {
-                    todo.stream().mapToObj(work.tasks()::get).forEach(unreached::reach);
+                    reach(work, todo);
                     jobs.merge(key(choice, todo), new Job(work, choice, todo, pieces), this::cheaper);
                 }
             }
         }
         return thorough ? List.copyOf(jobs.values()) : largest(List.copyOf(jobs.values()));
+    }
+
+    /** Tells once of each task that it can be done. */
+    private void reach(Standing work, BitSet todo) {
+        todo.stream().filter(number -> !reached.get(number)).forEach(number -> {
+            reached.set(number);
+            unreached.reach(work.tasks().get(number));
+        });
     }
 
     /** Without those that do only a part of what another does on the same machine from the same side at no more cost. */
