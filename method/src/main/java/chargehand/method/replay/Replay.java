@@ -1,5 +1,6 @@
 package chargehand.method.replay;
 
+import chargehand.method.aim.Aim;
 import chargehand.method.kit.Kit;
 import chargehand.method.plan.Method;
 import chargehand.part.Body;
@@ -8,7 +9,7 @@ import chargehand.part.Part;
 /**
  * Proves a method: starts from its blank, applies set-up after set-up and operation after operation as they are written,
  * checks every holding, cut and setting against the work as it stands and against the kit, and compares what comes out
- * with the part.
+ * with the part, its toleranced diameters at the middle of their limits.
  *
  * <p>It reads the method and nothing else of whoever planned it. Positions where cuts meet are rounded to the nearest
  * nanometre and arcs are chords within a fifth of a micrometre, so that a method which makes the part comes out within
@@ -26,7 +27,7 @@ public final class Replay {
      */
     public static Proof of(Part part, Method method, Kit kit) {
         var faults = new FaultList(part.unit());
-        return switch (part.body()) {
+        return switch (Aim.at(part).body()) {
             case Body.Turned turned -> TurnedReplay.of(turned, method, kit, faults);
             case Body.Block block -> BlockReplay.of(block, method, kit, faults);
         };

@@ -1,5 +1,6 @@
 package chargehand.method.search;
 
+import chargehand.method.aim.Aim;
 import chargehand.method.kit.Kit;
 import chargehand.method.plan.Planned;
 import chargehand.method.rack.Rack;
@@ -27,9 +28,10 @@ public final class Planner {
      * @return the method, not yet replayed, or the reasons why there is none
      */
     public Planned plan(Part part, int count) {
-        return switch (part.body()) {
-            case Body.Turned turned -> new TurnedPlanner(kit, rack, part, turned).plan(count);
-            case Body.Block block -> new BlockPlanner(kit, rack, part, block).plan(count);
+        Part aimed = Aim.at(part);
+        return switch (aimed.body()) {
+            case Body.Turned turned -> new TurnedPlanner(kit, rack, aimed, turned).plan(count);
+            case Body.Block block -> new BlockPlanner(kit, rack, aimed, block).plan(count);
         };
     }
 }

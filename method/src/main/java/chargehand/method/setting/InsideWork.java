@@ -3,6 +3,7 @@ package chargehand.method.setting;
 import chargehand.measure.Length;
 import chargehand.measure.LengthText;
 import chargehand.measure.SpindleSpeed;
+import chargehand.method.holding.ByRule;
 import chargehand.method.kit.HoleTools;
 import chargehand.method.kit.Lathe;
 import chargehand.method.kit.LatheTool;
@@ -131,7 +132,9 @@ final class InsideWork {
         boolean through = isThrough(end, bottom);
         boolean pecks = depth.over(diameter) > PECK_FROM_DIAMETERS;
         String say = "Drill " + name + (through ? " through" : " to " + size(depth) + " full diameter")
-                + (pecks ? ", clear the chips every " + size(diameter) : "");
+                + (pecks
+                        ? ", clear the chips every " + LengthText.in(ByRule.up(diameter, lathe.unit()), lathe.unit())
+                        : "");
         var draft = new Draft(say, new Cut.DrillAxial(end, diameter, bottom), "drill " + name, lathe.unit());
         SpindleSpeed speed = speed(draft, diameter, CutKind.DRILLING);
         Length feed = Length.mm(Math.min(0.25, 0.02 * diameter.mm()));

@@ -3,6 +3,7 @@ package chargehand.method.setting;
 import chargehand.measure.Length;
 import chargehand.measure.LengthText;
 import chargehand.measure.WorkTime;
+import chargehand.method.holding.ByRule;
 import chargehand.method.kit.Saw;
 import chargehand.method.plan.Blank;
 import chargehand.method.plan.Cut;
@@ -23,7 +24,7 @@ public final class SawWork {
     public static SetUp blanks(Saw saw, Blank blank) {
         Length from = Blanks.from(blank);
         Length to = Blanks.to(blank);
-        String say = "Saw off " + LengthText.both(to.minus(from), saw.unit()) + ", square";
+        String say = "Saw off " + LengthText.both(ByRule.up(to.minus(from), saw.unit()), saw.unit()) + ", square";
         var draft = new Draft(say, new Cut.SawOff(from, to), "saw blade", saw.unit());
         double area = Math.PI / 4 * Math.pow(Blanks.swing(blank).mm(), 2);
         draft.takes(area / SQUARE_MM_PER_MINUTE);
