@@ -74,7 +74,7 @@ final class PageTimes {
                 List<String> alike = pages.stream()
                         .filter(each -> each.matches("/jobs/[0-9]+" + page))
                         .toList();
-                measured.add(Measured.of("one job's page " + page + ", of all planned jobs", alone(shop, alike)));
+                measured.add(Measured.of("page /jobs/NUMBER" + page + ", of each planned job", alone(shop, alike)));
             }
             var loads = new Stopwatch(loads(shop, pages, LOADS), List.of());
             measured.add(Measured.of("a page with " + TABLETS + " tablets at it, each asking once a second", loads)
