@@ -17,6 +17,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -130,8 +131,11 @@ final class MethodCommand implements Command {
         terminal.out().println();
         method.cautions().forEach(caution -> terminal.out().println("Take care: " + caution));
         terminal.out()
-                .println("In all " + WorkTimeText.of(method.time()) + ". Replayed: every surface within "
-                        + proof.worst().mm() + " mm.");
+                .println(String.format(
+                        Locale.ROOT,
+                        "In all %s. Replayed: every surface within %.3f mm.",
+                        WorkTimeText.of(method.time()),
+                        proof.worst().mm()));
     }
 
     private int notHere(Given given, List<Planned.Reason> reasons) {

@@ -1,8 +1,6 @@
 package chargehand.method.holding;
 
 import chargehand.measure.Length;
-import chargehand.measure.LengthText;
-import chargehand.measure.LengthUnit;
 import chargehand.method.holding.GripRules.Steadying;
 import chargehand.method.kit.Chuck;
 import chargehand.method.kit.ColletSet;
@@ -12,12 +10,9 @@ import chargehand.method.task.Task;
 import chargehand.method.work.Blanks;
 import chargehand.method.work.Standing;
 import chargehand.part.End;
-import chargehand.trade.sum.Step;
-import chargehand.trade.sum.Working;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 
 /** The ways one lathe can hold the work as it stands, in chuck or collet, with or without a centre at the outer end. */
@@ -156,7 +151,7 @@ final class LatheHoldings {
                 place.gripped(),
                 work.isLong() ? Costing.onBar(costs) : costs,
                 HoldingWords.instructions(holding, place, overhang, lathe.unit()),
-                working(support, overhang, runOut));
+                HeldWorking.of(overhang, support, runOut, lathe.unit()));
     }
 
     /** From the jaws as far out as the work is stiff enough to be cut. */
@@ -164,21 +159,5 @@ final class LatheHoldings {
         End free = place.headstock().other();
         Length end = free.from(Overhang.stiffTo(work, place, GripRules.most(support)), GripRules.CLEARANCE);
         return new Choice.Stretch(Length.least(place.stop(), end), Length.most(place.stop(), end));
-    }
-
-    private List<Step> working(Steadying support, Overhang overhang, Length runOut) {
-        var working = new Working();
-        LengthUnit unit = lathe.unit();
-        working.step(
-                "Slenderness of what stands out, length over diameter added up along it",
-                "Σ l/d",
-                LengthText.in(overhang.length(), unit) + " out of the jaws",
-                String.format(Locale.ROOT, "%.1f, up to %.0f allowed", overhang.slenderness(), GripRules.most(support)),
-                GripRules.SOURCE);
-        working.fact(
-                "Run-out as held, as measured for this holding",
-                LengthText.in(runOut, unit) + " total indicator reading",
-                GripRules.SOURCE);
-        return working.steps();
     }
 }

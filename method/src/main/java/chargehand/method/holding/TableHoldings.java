@@ -82,7 +82,7 @@ final class TableHoldings {
                 place.gripped(),
                 Costing.dividingHead(chuck.isIndependent()),
                 HoldingWords.instructions(holding, place, overhang, mill.unit()),
-                List.of()));
+                HeldWorking.of(overhang, held.support(), runOut, mill.unit())));
     }
 
     /** Laid in the vees of a drill, turned so that the hole stands upright. */

@@ -103,6 +103,6 @@ final class Unreached {
                 Code.NO_TOOL,
                 across.name()
                         + " cannot be made: no drill or cutter of its size is owned, or nothing holds the work across.",
-                "The drill or cutter for it.");
+                "The drill or cutter for it, or a machine that holds the work across.");
     }
 }

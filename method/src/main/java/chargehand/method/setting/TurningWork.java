@@ -23,6 +23,8 @@ final class TurningWork {
     /** A size at least this fine is finished on its own, read, and passed before going on. */
     private static final Length FINE = Length.mm(0.06);
 
+    private static final double CHAMFER_NEAR_DEGREES = 0.5;
+
     private final Making making;
     private final Lathe lathe;
     private final Gauges gauges;
@@ -190,9 +192,17 @@ final class TurningWork {
         }
         var cut = new Cut.FinishEdge(at, diameter, side.other(), false, form);
         var draft = new Draft(say, cut, chamferingTool(edge), lathe.unit());
+        if (edge instanceof Edge.Chamfer chamfer && !isToolsOwn(chamfer)) {
+            draft.topSlide(chamfer.angle());
+        }
         speed(draft, diameter, CutKind.CHAMFERING);
         draft.takes(OperationTimes.HAND_FEED_MINUTES);
         return draft;
+    }
+
+    /** Whether a chamfer is at the 45° to which chamfering tools are ground; any other is cut with the top slide. */
+    private static boolean isToolsOwn(Edge.Chamfer chamfer) {
+        return Math.abs(chamfer.angle().degrees() - 45) < CHAMFER_NEAR_DEGREES;
     }
 
     /** Parts off the finished work, leaving a little to face. */
@@ -232,6 +242,9 @@ final class TurningWork {
     }
 
     private String chamferingTool(Edge edge) {
+        if (edge instanceof Edge.Chamfer chamfer && !isToolsOwn(chamfer)) {
+            return knife(LatheTool.Hand.RIGHT);
+        }
         return edge instanceof Edge.Radius
                 ? making.kit().tooling().latheTools(LatheTool.RoundNose.class).stream()
                         .map(LatheTool.RoundNose::name)

@@ -24,7 +24,7 @@ class WallSumTest {
     }
 
     static List<PublishedRow> tests() {
-        return PublishedRow.of("relief-valves.json", "hydro_test");
+        return PublishedRow.of("relief-valve.json", "hydro_test");
     }
 
     @ParameterizedTest

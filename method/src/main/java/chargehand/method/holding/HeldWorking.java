@@ -1,0 +1,31 @@
+package chargehand.method.holding;
+
+import chargehand.measure.Length;
+import chargehand.measure.LengthText;
+import chargehand.measure.LengthUnit;
+import chargehand.method.holding.GripRules.Steadying;
+import chargehand.trade.sum.Step;
+import chargehand.trade.sum.Working;
+import java.util.List;
+import java.util.Locale;
+
+/** Why a holding is stiff and true enough, for whoever asks. */
+final class HeldWorking {
+    private HeldWorking() {}
+
+    /** The slenderness of what stands out of jaws or collet, and the run-out as held. */
+    static List<Step> of(Overhang overhang, Steadying support, Length runOut, LengthUnit unit) {
+        var working = new Working();
+        working.step(
+                "Slenderness of what stands out, length over diameter added up along it",
+                "Σ l/d",
+                LengthText.in(overhang.length(), unit) + " out of the jaws",
+                String.format(Locale.ROOT, "%.1f, up to %.0f allowed", overhang.slenderness(), GripRules.most(support)),
+                GripRules.SOURCE);
+        working.fact(
+                "Run-out as held, as measured for this holding",
+                LengthText.in(runOut, unit) + " total indicator reading",
+                GripRules.SOURCE);
+        return working.steps();
+    }
+}
