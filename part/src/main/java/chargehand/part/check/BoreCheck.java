@@ -9,7 +9,9 @@ import chargehand.part.check.SizeCheck.Kind;
 import chargehand.part.shape.Solid;
 import chargehand.part.shape.ToolRoom;
 import chargehand.trade.thread.ScrewThread;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /** Judges the bores of a turned part, by themselves and beside each other. */
 final class BoreCheck {
@@ -66,7 +68,7 @@ final class BoreCheck {
         for (int i = 0; i < bores.size(); i++) {
             Bore bore = bores.get(i);
             tooDeep(Paths.bore(i) + ".depth", bore, body.length());
-            mouthTooDeep(Paths.bore(i), bore, body);
+            innerMouth(Paths.bore(i), bore, body);
             if (bore instanceof Bore.Tapped tapped) {
                 tapped(Paths.bore(i), tapped, body);
             }
@@ -74,17 +76,41 @@ final class BoreCheck {
     }
 
     /** Judges the edge at a mouth that lies at the bottom of a larger bore. */
-    private void mouthTooDeep(String path, Bore bore, Body.Turned body) {
-        Length reach = SectionCheck.reach(mouth(bore));
-        Length begins = body.inside().stream()
-                .filter(other -> other.from() == bore.from() && other.depth() instanceof Depth.Blind)
-                .filter(other -> Solid.mouthDiameter(other).isMoreThan(Solid.mouthDiameter(bore)))
-                .map(other -> depth(other.depth(), body.length()))
-                .reduce(Length.ZERO, Length::most);
+    private void innerMouth(String path, Bore bore, Body.Turned body) {
+        Optional<Bore> larger = largerBefore(bore, body);
+        Edge edge = mouth(bore);
+        Length reach = SectionCheck.reach(edge);
+        Length begins = larger.map(other -> depth(other.depth(), body.length())).orElse(Length.ZERO);
         Length own = depth(bore.depth(), body.length());
         if (reach.isPositive() && begins.isLessThan(own) && begins.plus(reach).isMoreThan(own)) {
             tooLong(path, reach, own.minus(begins));
         }
+        larger.map(other -> step(other, bore))
+                .filter(step -> OutsideCheck.height(edge).isMoreThan(step))
+                .ifPresent(step -> tooHigh(path, OutsideCheck.height(edge), step));
+    }
+
+    /** The deepest blind bore from the same end that is larger, at whose bottom a bore begins. */
+    private static Optional<Bore> largerBefore(Bore bore, Body.Turned body) {
+        return body.inside().stream()
+                .filter(other -> other.from() == bore.from() && other.depth() instanceof Depth.Blind)
+                .filter(other -> Solid.mouthDiameter(other).isMoreThan(Solid.mouthDiameter(bore)))
+                .max(Comparator.comparing(other -> depth(other.depth(), body.length())));
+    }
+
+    /** How high a larger bore leaves the step to a smaller one; a cone may leave none. */
+    private static Length step(Bore larger, Bore smaller) {
+        Length bottom = larger instanceof Bore.Coned coned ? coned.to().length() : Solid.mouthDiameter(larger);
+        return Length.most(bottom.minus(Solid.mouthDiameter(smaller)), Length.ZERO)
+                .half();
+    }
+
+    private void tooHigh(String path, Length height, Length step) {
+        findings.fault(
+                path + ".mouth",
+                PartFault.EDGE_HIGHER_THAN_STEP,
+                "This edge is " + findings.say(height) + " high where the step to the larger bore leaves it "
+                        + findings.say(step) + ".");
     }
 
     private static Edge mouth(Bore bore) {

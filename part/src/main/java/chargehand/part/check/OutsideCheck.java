@@ -73,8 +73,19 @@ final class OutsideCheck {
                     PartFault.CHAMFER_IN_HOLLOW,
                     "This corner is a hollow one, against a larger section: only a radius can lie in it.");
         } else {
-            height(path, edge, own.minus(beside).abs().half());
+            Length above = beside.isMoreThan(own) ? edgeAbove(index, end) : Length.ZERO;
+            height(path, edge, own.minus(beside).abs().half().minus(above));
         }
+    }
+
+    /** How much of the step over a hollow corner the edge on top of it takes. */
+    private Length edgeAbove(int index, End end) {
+        return neighbour(index, end)
+                .map(section -> end == End.A
+                        ? section.stretch().atB()
+                        : section.stretch().atA())
+                .map(OutsideCheck::height)
+                .orElse(Length.ZERO);
     }
 
     private void height(String path, Edge edge, Length step) {
@@ -83,7 +94,8 @@ final class OutsideCheck {
             findings.fault(
                     path,
                     PartFault.EDGE_HIGHER_THAN_STEP,
-                    "This edge is " + findings.say(height) + " high on a step of " + findings.say(step) + ".");
+                    "This edge is " + findings.say(height) + " high where the step leaves it "
+                            + findings.say(Length.most(step, Length.ZERO)) + ".");
         }
     }
 

@@ -91,6 +91,20 @@ final class BoreFaultsTest {
     }
 
     @Test
+    void mouth_higherThanTheStepItLiesOn_isRefused() {
+        assertThat(faults("bore: 20, mouth: chamfer 2", "counterbore: 23, from: A, depth: 10"))
+                .containsExactly("inside[1].mouth EDGE_HIGHER_THAN_STEP");
+        assertThat(faults("bore: 20, mouth: chamfer 1.5", "counterbore: 23, from: A, depth: 10"))
+                .isEmpty();
+    }
+
+    @Test
+    void mouth_whereAConeLeavesNoStep_isRefused() {
+        assertThat(faults("bore: 20, mouth: chamfer 0.5", "cone: 90°, from: A, mouth: 26, to: 20"))
+                .containsExactly("inside[1].mouth EDGE_HIGHER_THAN_STEP");
+    }
+
+    @Test
     void tappedHole_ofItsFullSize_hasNothingToCutIn() {
         assertThat(faults("tap: M10, from: A, depth: 20", "drill: 10, from: A, depth: 30"))
                 .containsExactly("inside[1].tap NO_MATERIAL_FOR_THREAD");

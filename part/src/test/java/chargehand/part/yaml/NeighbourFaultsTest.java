@@ -35,6 +35,14 @@ final class NeighbourFaultsTest {
     }
 
     @Test
+    void radius_underAChamferThatTakesTheShoulder_isRefused() {
+        assertThat(faults("round: 30, length: 10, at-b: chamfer 3", "round: 20, length: 30, at-a: radius 2.5"))
+                .containsExactly("outside[2].at-a EDGE_HIGHER_THAN_STEP");
+        assertThat(faults("round: 30, length: 10, at-b: chamfer 3", "round: 20, length: 30, at-a: radius 2"))
+                .isEmpty();
+    }
+
+    @Test
     void chamfer_higherThanItsStep_isRefused() {
         assertThat(faults("round: 30, length: 10, at-b: chamfer 2 x 60°", "round: 25, length: 30"))
                 .containsExactly("outside[1].at-b EDGE_HIGHER_THAN_STEP");
