@@ -115,8 +115,9 @@ record GripPlace(End headstock, Length stop, Length inner, Length diameter, int 
             return Optional.empty();
         }
         Shape shape = work.shape();
-        Length stop = headstock.from(shape.border(index, headstock.other()), fillet(shape, index, headstock.other()));
-        Length inner = shape.border(index, headstock);
+        End free = headstock.other();
+        Length stop = headstock.from(shape.border(index, free), edge(shape.edge(index, free)));
+        Length inner = free.from(shape.border(index, headstock), edge(shape.edge(index, headstock)));
         var gripped = new Choice.Gripped.OnSection(index);
         return switch (shape.section(index)) {
             case Section.Round round ->
@@ -133,11 +134,13 @@ record GripPlace(End headstock, Length stop, Length inner, Length diameter, int 
         };
     }
 
-    /** How much of a section the radius of its hollow corner takes up, on which jaws must not bear. */
-    private static Length fillet(Shape shape, int index, End side) {
-        return shape.isHollow(index, side) && shape.edge(index, side) instanceof Edge.Radius radius
-                ? radius.radius().length()
-                : Length.ZERO;
+    /** How much of a section an edge takes up, on which jaws do not bear. */
+    private static Length edge(Edge edge) {
+        return switch (edge) {
+            case Edge.Plain plain -> Length.ZERO;
+            case Edge.Chamfer chamfer -> chamfer.length().length();
+            case Edge.Radius radius -> radius.radius().length();
+        };
     }
 
     /** Whether nothing between a section and the headstock's end is larger than the section, so that jaws come over it. */

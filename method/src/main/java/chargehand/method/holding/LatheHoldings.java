@@ -119,8 +119,16 @@ final class LatheHoldings {
     private boolean passesBehind(GripPlace place, Length jawLength) {
         Length behind = place.headstock().distance(place.jawFront(), work.outerEnd(place.headstock()));
         boolean reachesThrough = work.isLong() || behind.isMoreThan(jawLength);
-        Length widest = place.gripped() instanceof Choice.Gripped.Raw ? Blanks.swing(work.blank()) : place.diameter();
-        return !reachesThrough || !widest.isMoreThan(lathe.room().spindleBore());
+        return !reachesThrough || !overCorners(place).isMoreThan(lathe.room().spindleBore());
+    }
+
+    private Length overCorners(GripPlace place) {
+        return switch (place.gripped()) {
+            case Choice.Gripped.Raw raw -> Blanks.swing(work.blank());
+            case Choice.Gripped.OnSection section -> work.diameter(section.index());
+            case Choice.Gripped.OnBore bore -> place.diameter();
+            case Choice.Gripped.OnCentres centres -> place.diameter();
+        };
     }
 
     private static Holding.Grip gripped(GripPlace place, Length grip) {

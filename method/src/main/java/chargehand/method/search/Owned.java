@@ -8,6 +8,7 @@ import chargehand.method.kit.Tooling;
 import chargehand.method.setting.BoringBars;
 import chargehand.method.setting.Indexings;
 import chargehand.method.setting.ThreadWays;
+import chargehand.method.task.Bores;
 import chargehand.method.task.Task;
 import chargehand.part.Across;
 import chargehand.part.Body;
@@ -23,6 +24,9 @@ final class Owned {
 
     /** How much smaller than the bore the hole is into which a boring bar must go. */
     private static final Length PILOT_ROOM = Length.mm(1.5);
+
+    /** Length of a 118° point over its drill's diameter, and a little more. */
+    private static final double POINT_OF_DIAMETER = 0.35;
 
     /** How near the angle of a countersink must be to that of a cone (degrees). */
     private static final double CONE_NEAR = 0.5;
@@ -113,9 +117,24 @@ final class Owned {
         };
     }
 
-    /** The hole as it is drilled first lets a bar in that reaches the bottom. */
+    /**
+     * The hole as it is drilled first lets a bar in that reaches the bottom. A bore too shallow for a drill's point is opened
+     * out from a hole that is there anyway.
+     */
     private boolean hasBar(Length diameter, Bore bore) {
-        return BoringBars.pick(tooling, diameter.minus(PILOT_ROOM), depth(bore)).isPresent();
+        Length under = diameter.minus(PILOT_ROOM);
+        boolean drilled = Bores.isThrough(bore) || depth(bore).isMoreThan(under.times(POINT_OF_DIAMETER));
+        return drilled ? takesBar(under, bore) : body.inside().stream().anyMatch(other -> opens(other, bore));
+    }
+
+    private boolean opens(Bore other, Bore bore) {
+        boolean reaches = Bores.isThrough(other)
+                || (other.from() == bore.from() && depth(other).isMoreThan(depth(bore)));
+        return reaches && !other.equals(bore) && takesBar(Bores.diameter(other), bore);
+    }
+
+    private boolean takesBar(Length hole, Bore bore) {
+        return BoringBars.pick(tooling, hole, depth(bore)).isPresent();
     }
 
     boolean hasDrill(Length diameter) {

@@ -165,8 +165,30 @@ final class InsideWork {
         Length under = diameter.minus(PILOT_ROOM);
         boolean through = isThrough(boring.end(), boring.bottom());
         Length shortOf = through ? boring.bottom() : boring.end().from(boring.bottom(), under.times(POINT_OF_DIAMETER));
-        Length pilot = pilot(drafts, boring.end(), shortOf, under, hole);
+        Length face = boring.end() == End.A ? Length.ZERO : making.body().length();
+        boolean shallow = !boring.end().other().distance(face, shortOf).isPositive();
+        boolean takesBar = hole.filter(
+                        there -> takesBar(there, boring.bottom().minus(face).abs()))
+                .isPresent();
+        if (hole.isPresent() && takesBar && shallow) {
+            drafts.add(boring(boring, hole.get()));
+            return;
+        }
+        Length pilot = hole.isPresent() && !takesBar
+                ? drilledOut(drafts, boring.end(), shortOf, under)
+                : pilot(drafts, boring.end(), shortOf, under, hole);
         drafts.add(boring(boring, pilot));
+    }
+
+    /** Whether a hole lets a bar in that reaches so deep. */
+    private boolean takesBar(Length hole, Length depth) {
+        return BoringBars.pick(making.kit().tooling(), hole, depth).isPresent();
+    }
+
+    private Length drilledOut(List<Draft> drafts, End end, Length bottom, Length under) {
+        Length diameter = tools.drillNotAbove(under).map(Drill::diameter).orElse(under);
+        drillTo(drafts, end, bottom, diameter, Optional.of(diameter));
+        return diameter;
     }
 
     private record Boring(End end, Length bottom, Size size, String name) {}

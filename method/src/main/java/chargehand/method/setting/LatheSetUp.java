@@ -51,7 +51,8 @@ final class LatheSetUp {
         for (End end : ends()) {
             along(end);
         }
-        List<OutsideCuts.Turning> cuts = OutsideCuts.list(work, sections(), free(), faced(free()));
+        List<OutsideCuts.Turning> cuts =
+                OutsideCuts.list(work, sections(), free(), new OutsideCuts.Room(faced(free()), choice.clear()));
         cuts.forEach(cut -> drafts.add(turning.turn(cut)));
         tapers();
         grooves();

@@ -1,6 +1,7 @@
 package chargehand.method.setting;
 
 import chargehand.measure.Length;
+import chargehand.method.holding.Choice;
 import chargehand.method.task.Shape;
 import chargehand.method.work.Standing;
 import chargehand.part.End;
@@ -20,6 +21,15 @@ final class OutsideCuts {
     private final Length[] diameters;
     private final Standing work;
     private final Length face;
+    private final Choice.Stretch clear;
+
+    /**
+     * The room for the tool.
+     *
+     * @param face where the work ends towards the free end once it is faced, if it is
+     * @param clear the stretch that the holding leaves clear
+     */
+    record Room(Length face, Choice.Stretch clear) {}
 
     /**
      * One stretch to turn.
@@ -36,11 +46,12 @@ final class OutsideCuts {
         }
     }
 
-    private OutsideCuts(Standing work, End free, Length face) {
+    private OutsideCuts(Standing work, End free, Room room) {
         this.shape = work.shape();
         this.free = free;
         this.work = work;
-        this.face = face;
+        this.face = room.face();
+        this.clear = room.clear();
         this.diameters = new Length[shape.count()];
         for (int i = 0; i < diameters.length; i++) {
             diameters[i] = work.diameter(i);
@@ -50,10 +61,10 @@ final class OutsideCuts {
     /**
      * The stretches for these sections, grooves left out.
      *
-     * @param face where the work ends towards the free end once it is faced, if it is
+     * @param free the end the tool comes from
      */
-    static List<Turning> list(Standing work, BitSet sections, End free, Length face) {
-        var cuts = new OutsideCuts(work, free, face);
+    static List<Turning> list(Standing work, BitSet sections, End free, Room room) {
+        var cuts = new OutsideCuts(work, free, room);
         var order = sections.stream()
                 .boxed()
                 .filter(index -> !(cuts.shape.section(index) instanceof Section.Groove))
@@ -96,12 +107,24 @@ final class OutsideCuts {
         return new Turning(index, Length.least(inner, outer), Length.most(inner, outer), start, finish);
     }
 
-    /** The section's border towards the headstock; the last one is turned on past the slot in which it will be parted. */
+    /**
+     * The section's border towards the headstock; the last one is turned on past the slot in which it will be parted, as far
+     * as the jaws leave room.
+     */
     private Length innerBorder(int index) {
-        boolean last = !shape.isSection(shape.neighbour(index, free.other()));
+        End back = free.other();
+        boolean last = !shape.isSection(shape.neighbour(index, back));
+        Length border = shape.border(index, back);
         return work.slot()
-                .filter(slot -> last && work.isOnBar() && slot.bar() == free.other())
+                .filter(slot -> last && work.isOnBar() && slot.bar() == back)
                 .map(Standing.Slot::barSide)
-                .orElse(shape.border(index, free.other()));
+                .map(side -> nearer(side, back == End.A ? clear.from() : clear.to()))
+                .map(side -> back.distance(border, side).isPositive() ? side : border)
+                .orElse(border);
+    }
+
+    /** Whichever of two positions lies nearer to the free end. */
+    private Length nearer(Length one, Length other) {
+        return free.distance(one, other).isPositive() ? other : one;
     }
 }
