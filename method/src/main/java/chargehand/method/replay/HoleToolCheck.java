@@ -24,7 +24,7 @@ final class HoleToolCheck {
     boolean isCentreDrill(Length mouth) {
         return tools.centreDrills().stream()
                 .filter(isNamed("centre drill ", HoleTools.CentreDrill::designation))
-                .anyMatch(drill -> !mouth.isMoreThan(drill.body()) && !mouth.isLessThan(drill.pilot()));
+                .anyMatch(drill -> !mouth.isMoreThan(drill.body()));
     }
 
     boolean isDrill(Length diameter) {
