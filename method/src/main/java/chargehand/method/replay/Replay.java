@@ -28,7 +28,8 @@ public final class Replay {
     public static Proof of(Part part, Method method, Kit kit) {
         var faults = new FaultList(part.unit());
         return switch (Aim.at(part).body()) {
-            case Body.Turned turned -> TurnedReplay.of(turned, method, kit, faults);
+            case Body.Turned turned ->
+                TurnedReplay.of(new TurnedReplay.Asked(turned, part.ties()), method, kit, faults);
             case Body.Block block -> BlockReplay.of(block, method, kit, faults);
         };
     }

@@ -9,6 +9,7 @@ import chargehand.method.plan.Method;
 import chargehand.method.plan.Operation;
 import chargehand.method.plan.SetUp;
 import chargehand.part.Body;
+import chargehand.part.Tie;
 import chargehand.part.shape.Solid;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,6 +17,7 @@ import java.util.Optional;
 
 /** Carries a method for a turned part out on its blank. */
 final class TurnedReplay {
+    private final Asked asked;
     private final Method method;
     private final Kit kit;
     private final Solid wanted;
@@ -24,27 +26,31 @@ final class TurnedReplay {
     private TurnedWork work;
     private boolean loose;
 
-    private TurnedReplay(Body.Turned body, Method method, Kit kit, Start start) {
+    private TurnedReplay(Asked asked, Method method, Kit kit, Start start) {
+        this.asked = asked;
         this.method = method;
         this.kit = kit;
-        this.wanted = Solid.of(body);
+        this.wanted = Solid.of(asked.body());
         this.faults = start.faults();
         this.finish = new FinishCheck(wanted, faults);
         this.work = start.raw();
     }
 
+    /** What the drawing asks for. */
+    record Asked(Body.Turned body, List<Tie> ties) {}
+
     private record Start(TurnedWork raw, FaultList faults) {}
 
-    static Proof of(Body.Turned body, Method method, Kit kit, FaultList faults) {
+    static Proof of(Asked asked, Method method, Kit kit, FaultList faults) {
         Optional<TurnedWork> raw = switch (method.stock().blank()) {
             case Blank.RoundBar bar -> Optional.of(TurnedWork.of(bar));
             case Blank.PolygonBar bar -> Optional.of(TurnedWork.of(bar));
             case Blank.Slab slab -> Optional.empty();
         };
-        return raw.map(work -> new TurnedReplay(body, method, kit, new Start(work, faults)).run())
+        return raw.map(work -> new TurnedReplay(asked, method, kit, new Start(work, faults)).run())
                 .orElseGet(() -> {
                     faults.add(Fault.Code.STOCK_TOO_SMALL, "a turned part is not made from a slab");
-                    return new Proof(false, body.length(), faults.list(), List.of(), List.of());
+                    return new Proof(false, asked.body().length(), faults.list(), List.of(), List.of());
                 });
     }
 
@@ -61,6 +67,7 @@ final class TurnedReplay {
                     () -> "set-ups count from 1, in order");
             stages.add(stage(setUp));
         }
+        new TieCheck(asked.body(), method, stages, faults).check(asked.ties());
         faults.at(0, 0);
         var end = new FinalCheck(wanted, work, faults);
         Length worst = end.check();

@@ -19,6 +19,9 @@ import java.util.List;
 
 /** Whether the shop owns what a task takes, however the work may be held: asked before any search, since none can help. */
 final class Owned {
+    /** What a through bore goes on beyond the part: the facing allowance and a parting slot. */
+    private static final Length BEYOND = Length.mm(5);
+
     /** How near a twist drill must be to the size of a drilled hole. */
     private static final Length DRILL_NEAR = Length.mm(0.15);
 
@@ -147,10 +150,10 @@ final class Owned {
                 .anyMatch(cutter -> !cutter.diameter().isMoreThan(width));
     }
 
-    /** How deep a bore goes from its own end. */
+    /** How deep a tool goes in from a bore's own end: a through one on past the part, where it may still be on its bar. */
     Length depth(Bore bore) {
         return switch (bore.depth()) {
-            case Depth.Through through -> body.length();
+            case Depth.Through through -> body.length().plus(BEYOND);
             case Depth.Blind blind -> blind.depth().length();
         };
     }

@@ -180,11 +180,16 @@ enum SmallWork {
 
     /** The part, as its reader gives it. */
     Part drawn() {
+        return drawn("");
+    }
+
+    /** The part with more said of it, such as ties. */
+    Part drawn(String last) {
         String outside = text.substring(0, text.indexOf('|'));
         String more = text.substring(text.indexOf('|') + 1);
         String second = more.contains("keyway") ? "across:\n" : more.isEmpty() ? "" : "inside:\n";
-        return read(
-                "part: Small work\nunit: mm\nmaterial: EN8\ngeneral: ISO 2768-m\noutside:\n" + outside + second + more);
+        return read("part: Small work\nunit: mm\nmaterial: EN8\ngeneral: ISO 2768-m\noutside:\n" + outside + second
+                + more + last);
     }
 
     static Part read(String yaml) {
