@@ -45,6 +45,7 @@ final class TurnedPlanner {
     private final Part part;
     private final Body.Turned body;
     private final Unreached unreached;
+    private final ThreadWays ways;
 
     TurnedPlanner(Kit kit, Rack rack, Part part, Body.Turned body) {
         this.kit = kit;
@@ -52,6 +53,7 @@ final class TurnedPlanner {
         this.part = part;
         this.body = body;
         this.unreached = new Unreached(part, kit);
+        this.ways = new ThreadWays(kit.tooling());
     }
 
     /** A method found, with its time and what its place in the list of stock costs. */
@@ -62,8 +64,8 @@ final class TurnedPlanner {
         if (candidates.fit().isEmpty()) {
             return new Planned.NotHere(List.of(Reasons.noStock(part, candidates.passedOver())));
         }
-        List<Task> missing = new Owned(kit, new ThreadWays(kit.tooling()), body)
-                .missing(Tasks.of(body, false).list());
+        List<Task> missing =
+                new Owned(kit, ways, body).missing(Tasks.of(body, false).list());
         List<Task> asked = missing.stream()
                 .filter(task -> !(task instanceof Task.CentreIn))
                 .toList();
@@ -118,7 +120,7 @@ final class TurnedPlanner {
         double before = first.stream()
                 .mapToDouble(setUp -> setUp.time(bound.count()).seconds())
                 .sum();
-        var search = new SetUpSearch(making, new SetUpWriter(making), unreached, bound.effort());
+        var search = new SetUpSearch(making, new SetUpWriter(making, ways), unreached, bound.effort());
         Optional<SetUpSearch.Way> way = search.quickest(standing, first.size() + 1, bound.seconds() - before);
         return way.map(found -> {
             var setUps = new ArrayList<>(first);

@@ -16,9 +16,10 @@ public final class SetUpWriter {
     private final Making making;
     private final ThreadWays ways;
 
-    public SetUpWriter(Making making) {
+    /** @param ways shared by all that plan one part, so that each train is searched for once */
+    public SetUpWriter(Making making, ThreadWays ways) {
         this.making = making;
-        this.ways = new ThreadWays(making.kit().tooling());
+        this.ways = ways;
     }
 
     public ThreadWays threadWays() {
