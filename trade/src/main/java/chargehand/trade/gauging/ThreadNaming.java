@@ -1,6 +1,7 @@
 package chargehand.trade.gauging;
 
 import chargehand.measure.Length;
+import chargehand.trade.chance.NormalCurve;
 import chargehand.trade.thread.ScrewThread;
 import java.util.Comparator;
 import java.util.List;

@@ -1,14 +1,14 @@
-package chargehand.trade.gauging;
+package chargehand.trade.chance;
 
 /** The bell curve of errors: its density, and the part of it below a point. */
-final class NormalCurve {
+public final class NormalCurve {
     private static final double[] TERMS = {0.254829592, -0.284496736, 1.421413741, -1.453152027, 1.061405429};
     private static final double SCALE = 0.3275911;
 
     private NormalCurve() {}
 
     /** The density at so many standard deviations from the middle, for a deviation of one. */
-    static double density(double deviations) {
+    public static double density(double deviations) {
         return Math.exp(-deviations * deviations / 2) / Math.sqrt(2 * Math.PI);
     }
 
@@ -16,7 +16,7 @@ final class NormalCurve {
      * The part of the curve below so many standard deviations, to 1.5e-7: Abramowitz and Stegun, Handbook of Mathematical
      * Functions, 7.1.26.
      */
-    static double below(double deviations) {
+    public static double below(double deviations) {
         double x = Math.abs(deviations) / Math.sqrt(2);
         double t = 1 / (1 + SCALE * x);
         double polynomial = 0;
