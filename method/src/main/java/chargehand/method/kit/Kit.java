@@ -30,6 +30,15 @@ public record Kit(List<Machine> machines, Tooling tooling) {
                 .findFirst();
     }
 
+    /** What the cross dial of a machine says it counts; empty for anything but a lathe. */
+    public String crossReads(String machine) {
+        return find(machine)
+                .filter(Lathe.class::isInstance)
+                .map(Lathe.class::cast)
+                .map(lathe -> lathe.slides().crossReads().says())
+                .orElse("");
+    }
+
     public List<Lathe> lathes() {
         return listOf(Lathe.class);
     }

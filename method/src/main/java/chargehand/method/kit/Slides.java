@@ -17,9 +17,25 @@ public record Slides(
     /** What a cross dial counts. */
     public enum CrossReads {
         /** What comes off the diameter. */
-        DIAMETER,
+        DIAMETER("diameter"),
         /** How far the tool goes in. */
-        RADIUS
+        RADIUS("radius");
+
+        private final String word;
+
+        CrossReads(String word) {
+            this.word = word;
+        }
+
+        /** What it counts, in a word. */
+        public String word() {
+            return word;
+        }
+
+        /** What a dial that counts so does, to be written beside it. */
+        public String says() {
+            return "reads " + word;
+        }
     }
 
     /** The cross dial reading that takes so much off the diameter, in the dial's own sense, not yet on a division. */

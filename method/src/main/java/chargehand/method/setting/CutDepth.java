@@ -54,7 +54,7 @@ final class CutDepth {
         }
         passes.add(new Settings.Pass(roughs + 1, slides.cross().nearest(slides.crossReading(off)), to));
         working.step(
-                "Passes, with the cross dial reading " + reads(slides) + " from where the tool touched",
+                "Passes, with the cross dial reading " + slides.crossReads().word() + " from where the tool touched",
                 "passes = (d₁ − d₂ − finish) / (2 a), rounded up, and one to finish",
                 String.format(
                         Locale.ROOT,
@@ -66,13 +66,6 @@ final class CutDepth {
                 passes.size() + (passes.size() == 1 ? " pass" : " passes"),
                 CutKind.SOURCE);
         return passes;
-    }
-
-    private static String reads(Slides slides) {
-        return switch (slides.crossReads()) {
-            case DIAMETER -> "diameter";
-            case RADIUS -> "radius";
-        };
     }
 
     /** The deepest roughing cut that the lathe's power carries at this speed and feed. */

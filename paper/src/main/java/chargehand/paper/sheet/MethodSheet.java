@@ -5,9 +5,6 @@ import chargehand.drawing.picture.LineStyle;
 import chargehand.drawing.picture.Mark;
 import chargehand.drawing.picture.Picture;
 import chargehand.drawing.picture.Point;
-import chargehand.method.kit.Kit;
-import chargehand.method.kit.Lathe;
-import chargehand.method.kit.Slides;
 import chargehand.method.plan.Method;
 import chargehand.method.plan.Operation;
 import chargehand.method.plan.SetUp;
@@ -86,20 +83,11 @@ public final class MethodSheet {
             setUp.instructions().forEach(instruction -> flow.add(Rows.tick(instruction)));
             flow.add(Rows.rule());
         }
-        String sense = dialSense(sheet.kit(), setUp.machine());
+        String sense = sheet.kit().crossReads(setUp.machine());
         for (Operation operation : setUp.operations()) {
             flow.addAll(new OperationRows(operation, sense).rows());
         }
         return flow.pages();
-    }
-
-    private static String dialSense(Kit kit, String machine) {
-        return kit.find(machine)
-                .filter(Lathe.class::isInstance)
-                .map(Lathe.class::cast)
-                .map(lathe ->
-                        lathe.slides().crossReads() == Slides.CrossReads.DIAMETER ? "reads diameter" : "reads radius")
-                .orElse("");
     }
 
     private double heading(Canvas page, SetUp setUp, boolean goesOn) {

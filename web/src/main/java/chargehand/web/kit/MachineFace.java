@@ -102,7 +102,7 @@ public record MachineFace(String name, String kind, List<Limit> limits) {
         }
 
         private String crossDial(Slides slides) {
-            String counts = slides.crossReads() == Slides.CrossReads.DIAMETER ? "reads diameter" : "reads radius";
+            String counts = slides.crossReads().says();
             return LengthText.in(slides.cross().graduation(), unit) + " a division, " + counts;
         }
 

@@ -2,8 +2,6 @@ package chargehand.web.method;
 
 import chargehand.book.shop.ShopTexts;
 import chargehand.method.kit.Kit;
-import chargehand.method.kit.Lathe;
-import chargehand.method.kit.Slides;
 import chargehand.method.kit.yaml.KitFiles;
 import chargehand.method.kit.yaml.KitRead;
 import chargehand.web.serving.Counter;
@@ -32,11 +30,6 @@ public final class Kits {
 
     /** What the cross dial of a machine counts, in words; empty for anything but a lathe. */
     public static String crossReads(Optional<Kit> kit, String machine) {
-        return kit.flatMap(found -> found.find(machine))
-                .filter(Lathe.class::isInstance)
-                .map(Lathe.class::cast)
-                .map(lathe ->
-                        lathe.slides().crossReads() == Slides.CrossReads.DIAMETER ? "reads diameter" : "reads radius")
-                .orElse("");
+        return kit.map(found -> found.crossReads(machine)).orElse("");
     }
 }
