@@ -30,7 +30,6 @@ import chargehand.part.Body;
 import chargehand.part.End;
 import chargehand.part.Hole;
 import chargehand.part.Part;
-import chargehand.trade.material.Materials;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -77,29 +76,12 @@ final class BlockPlanner {
     private List<Method> methods(Candidate candidate, int count, Candidates candidates) {
         var methods = new ArrayList<Method>();
         Blank.Slab slab = (Blank.Slab) candidate.blank(Length.ZERO, End.B);
-        var making = new BlockMaking(
-                part,
-                body,
-                Materials.find(candidate.piece().material())
-                        .or(() -> Materials.find(part.material()))
-                        .orElseGet(() -> Materials.get("EN3")),
-                kit);
+        var stock = new FromStock(part, candidate, candidates.passedOver());
+        var making = new BlockMaking(part, body, stock.material(), kit);
         for (List<SetUp> setUps : faced(making, slab)) {
             for (List<SetUp> whole : drilled(making, setUps)) {
                 weighed++;
-                methods.add(new Method(
-                        part.title(),
-                        part.issue(),
-                        count,
-                        new Method.StockUse(
-                                candidate.piece().name(),
-                                candidate.piece().says(),
-                                slab,
-                                candidate.gives().perLength(),
-                                candidate.working(),
-                                candidates.passedOver()),
-                        whole,
-                        candidate.cautions()));
+                methods.add(stock.method(count, slab, whole));
             }
         }
         return methods;

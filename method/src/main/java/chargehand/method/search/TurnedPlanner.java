@@ -23,8 +23,6 @@ import chargehand.method.work.Standing;
 import chargehand.part.Body;
 import chargehand.part.End;
 import chargehand.part.Part;
-import chargehand.trade.material.Material;
-import chargehand.trade.material.Materials;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -115,7 +113,8 @@ final class TurnedPlanner {
         var tasks = Tasks.of(body, slot.isPresent());
         var raw = new Standing.Raw(blank, slot, Given.isBright(candidate));
         Standing standing = Standing.raw(tasks, raw, Given.tasks(tasks, candidate));
-        var making = new Making(part, body, material(candidate), kit);
+        var stock = new FromStock(part, candidate, candidates.passedOver());
+        var making = new Making(part, body, stock.material(), kit);
         List<SetUp> first = sawing(candidate, blank);
         double before = first.stream()
                 .mapToDouble(setUp -> setUp.time(bound.count()).seconds())
@@ -125,7 +124,7 @@ final class TurnedPlanner {
         return way.map(found -> {
             var setUps = new ArrayList<>(first);
             setUps.addAll(found.setUps());
-            Method method = method(candidate, blank, setUps, new Batch(bound.count(), candidates));
+            Method method = stock.method(bound.count(), blank, setUps);
             return new Found(method, before + found.seconds());
         });
     }
@@ -145,24 +144,5 @@ final class TurnedPlanner {
         Length end = headstock == End.A ? Length.ZERO : body.length();
         Length partSide = headstock.from(end, candidate.allowances().facing());
         return Optional.of(new Standing.Slot(partSide, headstock.from(partSide, width), headstock));
-    }
-
-    private Material material(Candidate candidate) {
-        return Materials.find(candidate.piece().material())
-                .or(() -> Materials.find(part.material()))
-                .orElseGet(() -> Materials.get("EN8"));
-    }
-
-    private record Batch(int count, Candidates candidates) {}
-
-    private Method method(Candidate candidate, Blank blank, List<SetUp> setUps, Batch batch) {
-        var use = new Method.StockUse(
-                candidate.piece().name(),
-                candidate.piece().says(),
-                blank,
-                candidate.gives().perLength(),
-                candidate.working(),
-                batch.candidates().passedOver());
-        return new Method(part.title(), part.issue(), batch.count(), use, setUps, candidate.cautions());
     }
 }

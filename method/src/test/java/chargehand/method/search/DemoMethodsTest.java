@@ -4,12 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import chargehand.measure.Length;
+import chargehand.method.kit.yaml.DemoKit;
 import chargehand.method.plan.Cut;
 import chargehand.method.plan.Holding;
 import chargehand.method.plan.Method;
 import chargehand.method.plan.Operation;
 import chargehand.method.plan.Planned;
 import chargehand.method.plan.SetUp;
+import chargehand.method.rack.yaml.RackFile;
+import chargehand.method.rack.yaml.RackRead;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -134,6 +137,31 @@ class DemoMethodsTest {
                         notHere -> assertThat(notHere.reasons())
                                 .extracting(Planned.Reason::code)
                                 .containsExactly(Planned.Code.NO_THREAD_WAY));
+    }
+
+    @Test
+    void plan_materialNobodyKnows_saysWhatItIsCutAs() {
+        var rack = (RackRead.Sound) RackFile.read("""
+                rack: one piece
+                unit: mm
+                pieces:
+                  - {name: Z1, place: rack, material: unobtainium, sure: marked, round: 25, length: 1 m, condition: bright, price: 1}
+                """);
+        var part = DemoMethods.read("""
+                part: Odd pin
+                material: unobtainium
+                unit: mm
+                general: ISO 2768-m
+                outside:
+                  - round: 20
+                    length: 30
+                """);
+        Planned planned = new Planner(DemoKit.kit(), rack.rack()).plan(part, 1);
+        assertThat(planned)
+                .isInstanceOfSatisfying(
+                        Planned.Ready.class,
+                        ready -> assertThat(ready.method().cautions())
+                                .anySatisfy(caution -> assertThat(caution).contains("'unobtainium'", "EN8")));
     }
 
     @ParameterizedTest
