@@ -24,6 +24,7 @@ final class DrawingArchitectureTest {
             "chargehand.part..",
             "java.io",
             "java.nio.charset",
+            "java.time",
             "org.apache.pdfbox..",
             "org.apache.fontbox..");
 }

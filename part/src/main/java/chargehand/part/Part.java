@@ -18,6 +18,7 @@ import java.util.Optional;
  * @param body its shape
  * @param ties the features tied to each other
  * @param notes further notes for the drawing
+ * @param drafting how its drawing is made out
  */
 public record Part(
         String title,
@@ -30,9 +31,26 @@ public record Part(
         Optional<Texture> texture,
         Body body,
         List<Tie> ties,
-        List<String> notes) {
+        List<String> notes,
+        Drafting drafting) {
     public Part {
         ties = List.copyOf(ties);
         notes = List.copyOf(notes);
+    }
+
+    /** A part whose drawing is made out as usual. */
+    public Part(
+            String title,
+            String drawing,
+            String issue,
+            LengthUnit unit,
+            String material,
+            String duty,
+            GeneralTolerance general,
+            Optional<Texture> texture,
+            Body body,
+            List<Tie> ties,
+            List<String> notes) {
+        this(title, drawing, issue, unit, material, duty, general, texture, body, ties, notes, Drafting.USUAL);
     }
 }

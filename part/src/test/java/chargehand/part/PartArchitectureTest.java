@@ -23,6 +23,7 @@ final class PartArchitectureTest {
             "chargehand.trade..",
             "java.io",
             "java.nio.charset",
+            "java.time",
             "org.snakeyaml.engine..",
             "org.apache.commons.numbers..");
 }

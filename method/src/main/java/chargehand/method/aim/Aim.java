@@ -51,7 +51,8 @@ public final class Aim {
                 part.texture(),
                 aimed,
                 part.ties(),
-                part.notes());
+                part.notes(),
+                part.drafting());
     }
 
     private Section section(Section section) {

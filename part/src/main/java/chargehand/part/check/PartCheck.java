@@ -37,6 +37,7 @@ public final class PartCheck {
             case Body.Block block -> block(block);
         }
         new TieCheck(part.body(), findings).judge(part);
+        new IssueCheck(part, findings).judge();
         if (Materials.find(part.material()).isEmpty()) {
             findings.remark(
                     "material",

@@ -66,6 +66,12 @@ public enum PartFault {
     KEYWAY_TOO_SHORT,
     /** A keyway that is not within one round section. */
     KEYWAY_OFF_SECTION,
+    /** A letter that two issues have. */
+    ISSUE_TWICE,
+    /** A table of issues that does not end with the issue of the drawing. */
+    ISSUE_NOT_LAST,
+    /** An issue that changed a feature which is not there. */
+    ISSUE_AT,
     /** A tie that names a feature which is not there, or itself. */
     TIE_NAME,
     /** A tie of features that do not turn. */

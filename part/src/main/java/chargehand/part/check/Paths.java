@@ -28,6 +28,10 @@ final class Paths {
         return "ties[" + (index + 1) + "]";
     }
 
+    static String issue(int index) {
+        return "issues[" + (index + 1) + "]";
+    }
+
     static String key(Bore bore) {
         return switch (bore) {
             case Bore.Drilled drilled -> "drill";

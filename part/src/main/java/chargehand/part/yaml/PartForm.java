@@ -7,6 +7,7 @@ import chargehand.measure.Unreadable;
 import chargehand.part.Across;
 import chargehand.part.Body;
 import chargehand.part.Bore;
+import chargehand.part.Drafting;
 import chargehand.part.GeneralTolerance;
 import chargehand.part.Hole;
 import chargehand.part.Part;
@@ -60,7 +61,8 @@ final class PartForm {
         form.know(List.of("unit"));
         String title = form.text("part");
         String drawing = form.findText("drawing").orElse("");
-        String issue = form.findText("issue").orElse("A");
+        Drafting drafting = DraftingForm.read(form);
+        String issue = form.findText("issue").orElseGet(() -> DraftingForm.lastLetter(drafting));
         String material = form.text("material");
         String duty = form.findText("duty").orElse("");
         Optional<Texture> texture = form.find("texture", PartForm::texture);
@@ -68,7 +70,18 @@ final class PartForm {
         List<Tie> ties = form.rows("ties", (tie, number) -> tie(tie));
         List<String> notes = form.texts("notes");
         return form.build(() -> new Part(
-                title, drawing, issue, unit, material, duty, general, texture, body.orElseThrow(), ties, notes));
+                title,
+                drawing,
+                issue,
+                unit,
+                material,
+                duty,
+                general,
+                texture,
+                body.orElseThrow(),
+                ties,
+                notes,
+                drafting));
     }
 
     private static LengthUnit unit(String text) {

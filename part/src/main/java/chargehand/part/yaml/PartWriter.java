@@ -31,6 +31,7 @@ final class PartWriter {
         lines.wordsIfAny("duty", part.duty());
         lines.value("general", part.general().text());
         part.texture().ifPresent(this::texture);
+        DraftingForm.write(part.drafting(), lines);
         switch (part.body()) {
             case Body.Turned turned -> new TurnedWriter(lines).write(turned);
             case Body.Block block -> block(block);

@@ -2,12 +2,16 @@ package chargehand.part.testing;
 
 import chargehand.measure.LengthUnit;
 import chargehand.part.Body;
+import chargehand.part.Drafting;
+import chargehand.part.DrawingIssue;
 import chargehand.part.GeneralTolerance;
 import chargehand.part.Part;
+import chargehand.part.Projection;
 import chargehand.part.Section;
 import chargehand.part.Texture;
 import chargehand.part.Tie;
 import chargehand.part.check.PartCheck;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
@@ -53,10 +57,11 @@ public final class PartGenerator {
     }
 
     private Part part(LengthUnit unit, Body body) {
+        String letter = String.valueOf((char) ('A' + random.nextInt(6)));
         return new Part(
                 "Part " + random.nextInt(1000),
                 random.nextBoolean() ? "KH-" + random.nextInt(1000) : "",
-                String.valueOf((char) ('A' + random.nextInt(6))),
+                letter,
                 unit,
                 MATERIALS.get(random.nextInt(MATERIALS.size())),
                 random.nextInt(4) == 0 ? "steam, 10 bar: wet" : "",
@@ -66,7 +71,15 @@ public final class PartGenerator {
                         : Optional.empty(),
                 body,
                 ties(body),
-                random.nextInt(3) == 0 ? List.of("All edges broken.", "# \"quoted\": yes") : List.of());
+                random.nextInt(3) == 0 ? List.of("All edges broken.", "# \"quoted\": yes") : List.of(),
+                drafting(letter));
+    }
+
+    private Drafting drafting(String letter) {
+        var issue = new DrawingIssue(
+                letter, "no: 1 changed", LocalDate.of(2026, 3, 1 + random.nextInt(28)), "J.V.", Optional.empty());
+        return new Drafting(
+                Projection.values()[random.nextInt(2)], random.nextInt(3) == 0 ? List.of(issue) : List.of());
     }
 
     private GeneralTolerance general(LengthUnit unit) {
