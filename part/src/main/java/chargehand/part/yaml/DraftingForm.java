@@ -66,10 +66,16 @@ final class DraftingForm {
         if (!date.matches()) {
             throw new Unreadable("A date is written year first: 2026-03-14.");
         }
+        return day(date)
+                .orElseThrow(() ->
+                        new Unreadable("There is no day " + text + ". A date is written year first: 2026-03-14."));
+    }
+
+    private static Optional<LocalDate> day(Matcher date) {
         try {
-            return LocalDate.of(number(date, 1), number(date, 2), number(date, 3));
-        } catch (DateTimeException unknown) {
-            throw new Unreadable("There is no day " + text + ". A date is written year first: 2026-03-14.");
+            return Optional.of(LocalDate.of(number(date, 1), number(date, 2), number(date, 3)));
+        } catch (DateTimeException notInTheCalendar) {
+            return Optional.empty();
         }
     }
 
