@@ -8,7 +8,7 @@ import chargehand.part.Body;
 import chargehand.part.Part;
 import java.util.List;
 
-/** The views of a block in first-angle projection: from the front, and below it the view from above. */
+/** The views of a block: from the front and from above, below it in first angle and above it in third angle. */
 final class BlockLayout {
     private static final double BETWEEN = 10;
 
@@ -21,7 +21,11 @@ final class BlockLayout {
         Box limits = new Box(-margin, -10_000, length + margin, 10_000);
         Dimensioned front = BlockSizes.front(block, text, scale);
         Dimensioned plan = BlockSizes.plan(block, text, scale, limits);
-        double down = front.bounds().bottom() + BETWEEN - plan.bounds().top();
+        double down = switch (part.drafting().projection()) {
+            case FIRST_ANGLE ->
+                front.bounds().bottom() + BETWEEN - plan.bounds().top();
+            case THIRD_ANGLE -> front.bounds().top() - BETWEEN - plan.bounds().bottom();
+        };
         return List.of(new Layout.Placed(front, 0, 0), new Layout.Placed(plan, 0, down));
     }
 }

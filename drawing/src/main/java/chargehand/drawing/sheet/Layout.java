@@ -21,8 +21,9 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /**
- * The views of a turned part at one scale with their sizes, laid out in first-angle projection: the view from the left at
- * the right, the view from the right at the left, or in a row below with the sections of keyways.
+ * The views of a turned part at one scale with their sizes, laid out in the projection of its drawing: in first angle the
+ * view from the left stands at the right and the view from the right at the left, in third angle each on its own side; or
+ * in a row below with the sections of keyways.
  */
 final class Layout {
     private static final double BETWEEN = 12;
@@ -43,7 +44,7 @@ final class Layout {
 
     /** Where end views stand. */
     enum Ends {
-        /** In their place in first-angle projection. */
+        /** In their place in the projection of the drawing. */
         BESIDE,
         /** In a row below, with words that say from where they are seen. */
         BELOW
@@ -95,12 +96,19 @@ final class Layout {
         return TurnedSizes.of(part, body, new Look(solid, scale, cut), limits);
     }
 
-    /** The view from the left stands at the right, the view from the right at the left. */
     private Placed beside(Box main, EndSeen end) {
         Dimensioned view = beside(end);
         Box own = view.bounds();
-        double x = end.from == End.A ? main.right() + BETWEEN - own.left() : main.left() - BETWEEN - own.right();
+        double x = standsRight(end.from) ? main.right() + BETWEEN - own.left() : main.left() - BETWEEN - own.right();
         return new Placed(view, x, 0);
+    }
+
+    /** Whether what is seen from an end stands at the right: end A lies at the left. */
+    private boolean standsRight(End from) {
+        return switch (part.drafting().projection()) {
+            case FIRST_ANGLE -> from == End.A;
+            case THIRD_ANGLE -> from == End.B;
+        };
     }
 
     private Dimensioned beside(EndSeen end) {

@@ -67,7 +67,7 @@ final class TitleBlock {
                         cell("", 25, ""),
                         cell("Sheet", 20, "1 of 1")));
         Local symbol = Local.at(corner.moved(110 + 25 + 3.5, 10 + 4));
-        canvas.putAll(ProjectionSymbol.firstAngle(symbol, 3));
+        canvas.putAll(ProjectionSymbol.marks(symbol, 3, part.drafting().projection()));
         row = row(
                 row,
                 8,

@@ -79,7 +79,8 @@ public final class PartGenerator {
         var issue = new DrawingIssue(
                 letter, "no: 1 changed", LocalDate.of(2026, 3, 1 + random.nextInt(28)), "J.V.", Optional.empty());
         return new Drafting(
-                Projection.values()[random.nextInt(2)], random.nextInt(3) == 0 ? List.of(issue) : List.of());
+                random.nextBoolean() ? Projection.FIRST_ANGLE : Projection.THIRD_ANGLE,
+                random.nextInt(3) == 0 ? List.of(issue) : List.of());
     }
 
     private GeneralTolerance general(LengthUnit unit) {
