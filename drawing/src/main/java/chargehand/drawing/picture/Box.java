@@ -2,6 +2,7 @@ package chargehand.drawing.picture;
 
 import chargehand.drawing.lettering.Lettering;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -110,6 +111,17 @@ public record Box(double left, double top, double right, double bottom) {
     /** Whether the two share some area. */
     public boolean overlaps(Box other) {
         return left < other.right && other.left < right && top < other.bottom && other.top < bottom;
+    }
+
+    /** What the two share, if it has any area. */
+    public Optional<Box> common(Box other) {
+        return overlaps(other)
+                ? Optional.of(new Box(
+                        Math.max(left, other.left),
+                        Math.max(top, other.top),
+                        Math.min(right, other.right),
+                        Math.min(bottom, other.bottom)))
+                : Optional.empty();
     }
 
     /** Whether all of another box lies within this one. */

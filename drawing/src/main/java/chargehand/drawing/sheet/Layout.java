@@ -8,6 +8,7 @@ import chargehand.drawing.dimension.TurnedSizes;
 import chargehand.drawing.picture.Box;
 import chargehand.drawing.view.AxialScale;
 import chargehand.drawing.view.Cut;
+import chargehand.drawing.view.CutChoice;
 import chargehand.drawing.view.EndView;
 import chargehand.drawing.view.Look;
 import chargehand.part.Across;
@@ -89,7 +90,7 @@ final class Layout {
     }
 
     private Dimensioned main(double width) {
-        Cut cut = body.inside().isEmpty() ? Cut.NONE : Cut.HALF;
+        Cut cut = CutChoice.of(body);
         double length = scale.x(body.length());
         double margin = Math.max(0, (width - length) / 2);
         Box limits = new Box(-margin, -10_000, length + margin, 10_000);

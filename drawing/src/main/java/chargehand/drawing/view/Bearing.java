@@ -51,7 +51,8 @@ public record Bearing(double degrees) {
     /** How well a feature shows: 3 best, 0 not at all. */
     private int shown(Across feature, Cut cut) {
         boolean through = feature instanceof Across.CrossHole hole && hole.depth() instanceof Depth.Through;
-        if (cut == Cut.NONE) {
+        boolean facing = cut == Cut.LOCAL && (through || feature instanceof Across.Keyway);
+        if (cut == Cut.NONE || facing) {
             return isTowards() || (isAway() && through) ? 3 : isUp() || isDown() ? 2 : 1;
         }
         return isDown() || (isUp() && through) ? 3 : isTowards() || (isAway() && through) ? 2 : 0;

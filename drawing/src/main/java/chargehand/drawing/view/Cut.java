@@ -4,6 +4,8 @@ package chargehand.drawing.view;
 public enum Cut {
     /** Seen from outside all over. */
     NONE,
+    /** Seen from outside, broken out round the bores that end within the part. */
+    LOCAL,
     /** Above the axis from outside, below it cut. */
     HALF,
     /** Cut above and below. */
@@ -14,6 +16,6 @@ public enum Cut {
     }
 
     boolean below() {
-        return this != NONE;
+        return this == HALF || this == FULL;
     }
 }

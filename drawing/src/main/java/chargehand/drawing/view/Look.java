@@ -21,4 +21,9 @@ public record Look(Solid solid, AxialScale scale, Cut cut, Optional<Bearing> tur
     public Bearing turn() {
         return turned.orElseGet(() -> Bearing.turn(solid.across(), cut));
     }
+
+    /** The same part turned the same way, cut otherwise. */
+    Look cut(Cut other) {
+        return new Look(solid, scale, other, Optional.of(turn()));
+    }
 }

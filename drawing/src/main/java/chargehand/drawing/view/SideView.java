@@ -18,14 +18,44 @@ public final class SideView {
 
     public static View of(Look look) {
         Pencil pencil = new Pencil();
+        List<Box> hatched = new ArrayList<>();
+        if (look.cut() == Cut.LOCAL) {
+            brokenOut(look, pencil, hatched);
+        } else {
+            pencil.putAll(drawn(look));
+            hatched.addAll(hatched(look));
+        }
+        axis(look, pencil);
+        Breaks.draw(look, pencil);
+        return View.of(pencil.marks(), hatched);
+    }
+
+    /** All but the axis and the breaks. */
+    private static List<Mark> drawn(Look look) {
+        Pencil pencil = new Pencil();
         AcrossLines across = AcrossLines.of(look);
         new Contours(look, across.openings, across.cutOuts).draw(pencil);
         Flats.draw(look, pencil);
         new ThreadLines(look).draw(pencil);
         pencil.putAll(across.pencil.marks());
-        axis(look, pencil);
-        Breaks.draw(look, pencil);
-        return View.of(pencil.marks(), hatched(look));
+        return pencil.marks();
+    }
+
+    /** The outside, and in its break-outs what a section of the whole would show there. */
+    private static void brokenOut(Look look, Pencil pencil, List<Box> hatched) {
+        Look whole = look.cut(Cut.NONE);
+        Look section = look.cut(Cut.FULL);
+        List<Point> silhouette = new ArrayList<>(Contour.above(Flats.seen(look.solid(), Side.ABOVE), look.scale()));
+        silhouette.addAll(Contour.below(Flats.seen(look.solid(), Side.BELOW), look.scale())
+                .reversed());
+        List<Mark> marks = drawn(whole);
+        for (Breakout place : Breakout.of(look)) {
+            marks = place.put(marks, drawn(section), silhouette);
+            hatched(section).stream()
+                    .flatMap(box -> box.common(place.bounds()).stream())
+                    .forEach(hatched::add);
+        }
+        pencil.putAll(marks);
     }
 
     private static void axis(Look look, Pencil pencil) {
