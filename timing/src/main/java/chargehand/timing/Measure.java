@@ -3,19 +3,65 @@ package chargehand.timing;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
 
-/** Measures everything there is to measure, prints the tables and keeps them. */
+/** Measures everything there is to measure, prints the tables and keeps them; or prints only what is named. */
 public final class Measure {
+    private static final String PARTS = "parts";
+
     private Measure() {}
 
     /**
      * Measures.
      *
-     * @param args the folder of the project, and the file to keep the tables in
+     * @param args the folder of the project, the file to keep the tables in, and what to measure, by name, if not everything;
+     *     only the tables of everything are kept
      */
     public static void main(String... args) throws Exception {
         Path root = Path.of(args[0]);
+        List<String> chosen = List.of(args).subList(2, args.length);
+        Map<String, Callable<List<Measured>>> kinds = kinds(root);
+        for (String name : chosen) {
+            if (!kinds.containsKey(name) && !name.equals(PARTS)) {
+                System.err.println("'" + name + "' is nothing that is measured: " + String.join(", ", kinds.keySet())
+                        + ", " + PARTS + ".");
+                System.exit(2);
+            }
+        }
         var report = new Report();
+        head(report);
+        var measured = new ArrayList<Measured>();
+        for (Map.Entry<String, Callable<List<Measured>>> kind : kinds.entrySet()) {
+            if (chosen.isEmpty() || chosen.contains(kind.getKey())) {
+                measured.addAll(kind.getValue().call());
+            }
+        }
+        report.table(measured);
+        if (chosen.isEmpty() || chosen.contains(PARTS)) {
+            report.say("");
+            PartTimes.report(root.resolve("demo"), report);
+        }
+        if (chosen.isEmpty()) {
+            Files.writeString(Path.of(args[1]), report.text());
+        }
+    }
+
+    private static Map<String, Callable<List<Measured>>> kinds(Path root) {
+        var kinds = new LinkedHashMap<String, Callable<List<Measured>>>();
+        kinds.put("commands", () -> CommandTimes.measured(new Program(root.resolve("chargehand"))));
+        kinds.put("pages", () -> PageTimes.measured(root));
+        kinds.put("wheels", WheelTimes::measured);
+        kinds.put("name-thread", NameThreadTimes::measured);
+        kinds.put("bars", BarTimes::measured);
+        kinds.put("packer", PackerTimes::measured);
+        kinds.put("book", BookTimes::measured);
+        return kinds;
+    }
+
+    private static void head(Report report) {
         report.say("# Measured");
         report.say("");
         report.say("The last run of `./measure`, on " + Machine.description() + ".");
@@ -26,15 +72,5 @@ public final class Measure {
         report.say(
                 "the number of processors other programs were in the way. Commands are timed from the call to their end.");
         report.say("");
-        var measured = new ArrayList<Measured>();
-        measured.addAll(CommandTimes.measured(new Program(root.resolve("chargehand"))));
-        measured.addAll(PageTimes.measured(root));
-        measured.addAll(WheelTimes.measured());
-        measured.addAll(NameThreadTimes.measured());
-        measured.addAll(BookTimes.measured());
-        report.table(measured);
-        report.say("");
-        PartTimes.report(root.resolve("demo"), report);
-        Files.writeString(Path.of(args[1]), report.text());
     }
 }
