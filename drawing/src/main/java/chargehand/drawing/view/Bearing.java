@@ -1,7 +1,9 @@
 package chargehand.drawing.view;
 
+import chargehand.measure.Length;
 import chargehand.part.Across;
 import chargehand.part.Depth;
+import chargehand.part.shape.Solid;
 import java.util.List;
 
 /**
@@ -20,14 +22,15 @@ public record Bearing(double degrees) {
      * How far the part is turned before it is looked at, so that its features across show best: a bearing to add to each
      * feature's own angle. On a part seen from outside they should face the viewer, otherwise lie in the cut half.
      */
-    public static Bearing turn(List<Across> features, Cut cut) {
+    public static Bearing turn(Solid solid, Cut cut) {
+        List<Across> features = solid.across();
         Bearing best = new Bearing(0);
         int most = -1;
         for (Across feature : features) {
             for (double wanted : cut == Cut.NONE ? new double[] {90, 180} : new double[] {180, 90}) {
                 Bearing turn = new Bearing(wanted - around(feature));
                 int shown = features.stream()
-                        .mapToInt(other -> of(other, turn).shown(other, cut))
+                        .mapToInt(other -> of(other, turn).shown(other, faces(other, solid, cut)))
                         .sum();
                 if (shown > most) {
                     most = shown;
@@ -48,11 +51,24 @@ public record Bearing(double degrees) {
         return new Bearing(around(feature) + turn.degrees);
     }
 
+    /** Whether a feature shows best where it faces the viewer, the material round it not being cut. */
+    private static boolean faces(Across feature, Solid solid, Cut cut) {
+        return switch (cut) {
+            case NONE -> true;
+            case LOCAL -> !(feature instanceof Across.CrossHole hole && meetsBore(hole, solid));
+            case HALF, FULL -> false;
+        };
+    }
+
+    private static boolean meetsBore(Across.CrossHole hole, Solid solid) {
+        Length at = hole.at().length();
+        return solid.innerAtMost().most(at, at).isPositive();
+    }
+
     /** How well a feature shows: 3 best, 0 not at all. */
-    private int shown(Across feature, Cut cut) {
+    private int shown(Across feature, boolean facing) {
         boolean through = feature instanceof Across.CrossHole hole && hole.depth() instanceof Depth.Through;
-        boolean facing = cut == Cut.LOCAL && (through || feature instanceof Across.Keyway);
-        if (cut == Cut.NONE || facing) {
+        if (facing) {
             return isTowards() || (isAway() && through) ? 3 : isUp() || isDown() ? 2 : 1;
         }
         return isDown() || (isUp() && through) ? 3 : isTowards() || (isAway() && through) ? 2 : 0;

@@ -3,6 +3,7 @@ package chargehand.drawing.view;
 import chargehand.drawing.picture.Ink;
 import chargehand.drawing.picture.LineStyle;
 import chargehand.drawing.picture.Mark;
+import chargehand.drawing.picture.Path;
 import chargehand.drawing.picture.Point;
 import chargehand.part.Across;
 import chargehand.part.Depth;
@@ -70,6 +71,10 @@ final class HoleLines {
             saddle(side, false, outer);
             return;
         }
+        if (bearing.isAway() && cut != Cut.NONE && inner >= half) {
+            farWall();
+            return;
+        }
         boolean hidden = bearing.towards() < 0;
         if (hidden && (through || cut != Cut.NONE)) {
             return;
@@ -80,9 +85,28 @@ final class HoleLines {
                     rim(bearing).stream().filter(point -> point.y() > -1e-9).toList());
             return;
         }
+        if (bearing.isTowards() && cut == Cut.FULL && inner < half) {
+            lines.pencil.put(new Mark.Circle(LineStyle.WIDE, Ink.INK, new Point(x, 0), half));
+            lines.cutOuts.add(
+                    rim(bearing).stream().filter(point -> point.y() > -1e-9).toList());
+            lines.cutOuts.add(
+                    rim(bearing).stream().filter(point -> point.y() < 1e-9).toList());
+            return;
+        }
         for (List<Point> run : seen(rim(bearing))) {
             lines.pencil.line(hidden ? LineStyle.HIDDEN : LineStyle.WIDE, run);
         }
+    }
+
+    /** Where a hole comes out of the far wall of the bore, as far as the cut lets one look there. */
+    private void farWall() {
+        if (cut == Cut.FULL) {
+            lines.pencil.put(new Mark.Circle(LineStyle.WIDE, Ink.INK, new Point(x, 0), half));
+            return;
+        }
+        Path below =
+                new Path(new Point(x + half, 0), List.of(new Path.Bend(new Point(x - half, 0), half, true)), false);
+        lines.pencil.put(new Mark.Stroke(LineStyle.WIDE, Ink.INK, below));
     }
 
     /** The rim on the outside: where the hole's cylinder meets the part's. */

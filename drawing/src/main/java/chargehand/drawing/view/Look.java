@@ -19,7 +19,7 @@ public record Look(Solid solid, AxialScale scale, Cut cut, Optional<Bearing> tur
 
     /** How far it is turned round its axis: a bearing to add to each feature's own angle. */
     public Bearing turn() {
-        return turned.orElseGet(() -> Bearing.turn(solid.across(), cut));
+        return turned.orElseGet(() -> Bearing.turn(solid, cut));
     }
 
     /** The same part turned the same way, cut otherwise. */

@@ -17,6 +17,9 @@ public final class Shortening {
     /** What stays of a broken stretch on either side, as a part of its diameter. */
     private static final double KEPT_OF_DIAMETER = 0.6;
 
+    /** What stays of a broken stretch round a corner of the bore (mm on paper): room for the end of a break-out. */
+    private static final double ROUND_BORE = 8;
+
     /** A gap shorter than this is not worth a break (mm on paper). */
     private static final double WORTH = 25;
 
@@ -35,7 +38,8 @@ public final class Shortening {
         List<Stay> all = new ArrayList<>(stays);
         solid.across().forEach(feature -> all.add(stay(feature)));
         solid.flats().forEach(place -> all.add(new Stay(place.from(), place.to())));
-        solid.innerAtMost().stations().forEach(station -> all.add(new Stay(station.at(), station.at())));
+        Length round = Length.mm(ROUND_BORE / scale);
+        solid.innerAtMost().stations().forEach(station -> all.add(round(station.at(), round)));
         List<AxialScale.Gap> gaps = new ArrayList<>();
         List<Station> outside = solid.outer().stations();
         for (int i = 1; i < outside.size(); i++) {
@@ -77,14 +81,17 @@ public final class Shortening {
         return switch (feature) {
             case Across.CrossHole hole -> {
                 Length reach = hole.diameter().length();
-                Length at = hole.at().length();
-                yield new Stay(at.minus(reach), at.plus(reach));
+                yield round(hole.at().length(), reach);
             }
             case Across.Keyway keyway -> {
                 Length from = keyway.from().length();
                 yield new Stay(from, from.plus(keyway.length().length()));
             }
         };
+    }
+
+    private static Stay round(Length at, Length reach) {
+        return new Stay(at.minus(reach), at.plus(reach));
     }
 
     private static boolean meets(Stay stay, Length from, Length to) {
