@@ -16,6 +16,8 @@ import java.util.Optional;
 final class PartCommand implements Command {
     private static final Option SVG = Option.valued("--svg", "FILE", "Write the drawing as SVG.");
     private static final Option PDF = Option.valued("--pdf", "FILE", "Write the drawing as PDF.");
+    private static final Option FAULTS =
+            Option.valued("--faults", "DIR", "Draw every part of a folder and count what is wrong with the drawings.");
     private static final Option JSON = Option.flag("--json", "Print what was found as JSON.");
 
     private final Terminal terminal;
@@ -35,11 +37,16 @@ final class PartCommand implements Command {
                         "  ./chargehand part demo/parts/union.yaml --pdf union.pdf",
                         "",
                         "Every fault is named with its line; nothing is drawn until there is none."),
-                List.of(SVG, PDF, JSON));
+                List.of(SVG, PDF, FAULTS, JSON));
     }
 
     @Override
     public int run(Given given) throws IOException {
+        Optional<String> folder = given.find(FAULTS.name());
+        if (folder.isPresent()) {
+            given.noWords();
+            return faults(Path.of(folder.get()), given.has(JSON.name()));
+        }
         Path file = Path.of(given.onlyWord("FILE"));
         PartReading reading = OnDisk.part(file);
         if (given.has(JSON.name())) {
@@ -60,6 +67,14 @@ final class PartCommand implements Command {
                 yield Ended.ANSWERED;
             }
         };
+    }
+
+    private int faults(Path folder, boolean json) throws IOException {
+        SheetFaults faults = SheetFaults.of(folder);
+        terminal.out()
+                .append(json ? JsonLines.write(faults.tree()) : faults.text())
+                .append('\n');
+        return Ended.ANSWERED;
     }
 
     private static void draw(Part part, Given given) throws IOException {

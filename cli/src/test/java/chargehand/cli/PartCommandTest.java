@@ -73,4 +73,24 @@ final class PartCommandTest {
         Path file = Files.write(folder.resolve("picture.yaml"), new byte[] {(byte) 0xff, (byte) 0xd8, 0, 1});
         assertThat(Said.by("part", file.toString()).err()).contains("is not text in UTF-8");
     }
+
+    @Test
+    void run_faultsOfAFolder_countsEveryKindForEachDrawingAndInAll() {
+        Said said = Said.by("part", "--faults", UNION.getParent().toString(), "--json");
+        Map<String, Object> tree = JsonLines.read(said.out().strip());
+        assertThat(said.ended()).isEqualTo(Ended.ANSWERED);
+        assertThat((List<?>) tree.get("parts"))
+                .hasSizeGreaterThanOrEqualTo(8)
+                .allSatisfy(part -> assertThat((Map<?, ?>) part)
+                        .extracting("counts")
+                        .satisfies(counts -> assertThat((Map<?, ?>) counts).hasSizeGreaterThan(10)));
+        assertThat((Map<?, ?>) tree.get("all")).extracting("words on words").isEqualTo(0);
+    }
+
+    @Test
+    void run_faultsOfAFolderWithoutParts_isRefused() {
+        Said said = Said.by("part", "--faults", folder.toString());
+        assertThat(said.ended()).isEqualTo(Ended.ASKED_WRONGLY);
+        assertThat(said.err()).contains("no files ending in .yaml");
+    }
 }

@@ -4,6 +4,7 @@ import chargehand.drawing.dimension.BlockSizes;
 import chargehand.drawing.dimension.Dimensioned;
 import chargehand.drawing.dimension.SizeText;
 import chargehand.drawing.picture.Box;
+import chargehand.drawing.view.AxialScale;
 import chargehand.part.Body;
 import chargehand.part.Part;
 import java.util.List;
@@ -14,7 +15,7 @@ final class BlockLayout {
 
     private BlockLayout() {}
 
-    static List<Layout.Placed> of(Part part, Body.Block block, double scale, double width) {
+    static List<DrawnView> of(Part part, Body.Block block, double scale, double width) {
         SizeText text = new SizeText(part.unit());
         double length = scale * block.length().length().mm();
         double margin = Math.max(0, (width - length) / 2);
@@ -26,6 +27,9 @@ final class BlockLayout {
                 front.bounds().bottom() + BETWEEN - plan.bounds().top();
             case THIRD_ANGLE -> front.bounds().top() - BETWEEN - plan.bounds().bottom();
         };
-        return List.of(new Layout.Placed(front, 0, 0), new Layout.Placed(plan, 0, down));
+        AxialScale plain = AxialScale.of(scale);
+        return List.of(
+                new DrawnView(front, DrawnView.Shows.FRONT, plain, 0, 0),
+                new DrawnView(plan, DrawnView.Shows.PLAN, plain, 0, down));
     }
 }

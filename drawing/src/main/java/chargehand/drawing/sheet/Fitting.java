@@ -19,7 +19,7 @@ import java.util.function.Supplier;
  * @param notes to print
  * @param room where the views go
  */
-record Fitting(SheetSize sheet, DrawingScale scale, List<Layout.Placed> views, Notes notes, Box room) {
+record Fitting(SheetSize sheet, DrawingScale scale, List<DrawnView> views, Notes notes, Box room) {
     /** Parts larger than this are not drawn larger than they are (mm). */
     private static final double SMALL = 50;
 
@@ -63,7 +63,7 @@ record Fitting(SheetSize sheet, DrawingScale scale, List<Layout.Placed> views, N
     private static Optional<Fitting> of(Part part, LayoutWays ways, SheetSize sheet, DrawingScale scale) {
         double width = sheet.frame().width() - 2 * MARGIN;
         Optional<Fitting> crowded = Optional.empty();
-        for (Supplier<List<Layout.Placed>> way : ways.at(scale, width)) {
+        for (Supplier<List<DrawnView>> way : ways.at(scale, width)) {
             Fitting fitting = of(part, sheet, scale, way.get());
             if (fitting.fits() && !fitting.isCrowded()) {
                 return Optional.of(fitting);
@@ -73,7 +73,7 @@ record Fitting(SheetSize sheet, DrawingScale scale, List<Layout.Placed> views, N
         return crowded;
     }
 
-    private static Fitting of(Part part, SheetSize sheet, DrawingScale scale, List<Layout.Placed> views) {
+    private static Fitting of(Part part, SheetSize sheet, DrawingScale scale, List<DrawnView> views) {
         List<String> said = new ArrayList<>();
         views.forEach(view -> said.addAll(view.view().notes()));
         Notes notes = Notes.of(part, said);

@@ -34,14 +34,7 @@ final class Layout {
     private final Body.Turned body;
     private final Solid solid;
     private final AxialScale scale;
-    private final List<Placed> views = new ArrayList<>();
-
-    /** A view and where its origin lies. */
-    record Placed(Dimensioned view, double x, double y) {
-        Box bounds() {
-            return view.bounds().moved(x, y);
-        }
-    }
+    private final List<DrawnView> views = new ArrayList<>();
 
     /** Where end views stand. */
     enum Ends {
@@ -59,14 +52,14 @@ final class Layout {
     }
 
     /** Lays out a part, keeping sizes within a width where they can be (mm). */
-    static List<Placed> of(Part part, Body.Turned body, AxialScale scale, Ends ends, double width) {
+    static List<DrawnView> of(Part part, Body.Turned body, AxialScale scale, Ends ends, double width) {
         Layout layout = new Layout(part, body, scale);
         layout.lay(ends, width);
         return layout.views;
     }
 
-    static Box bounds(List<Placed> views) {
-        return views.stream().map(Placed::bounds).reduce(Box::with).orElseThrow();
+    static Box bounds(List<DrawnView> views) {
+        return views.stream().map(DrawnView::bounds).reduce(Box::with).orElseThrow();
     }
 
     private void lay(Ends place, double width) {
@@ -77,12 +70,12 @@ final class Layout {
                         .mapToDouble(end -> beside(end).bounds().width() + BETWEEN)
                         .sum();
         Dimensioned main = main(width - taken);
-        views.add(new Placed(main, 0, 0));
-        List<Dimensioned> below = new ArrayList<>();
+        views.add(new DrawnView(main, DrawnView.Shows.SIDE, scale, 0, 0));
+        List<DrawnView> below = new ArrayList<>();
         for (EndSeen end : ends) {
             switch (place) {
                 case BESIDE -> views.add(beside(main.bounds(), end));
-                case BELOW -> below.add(EndSizes.away(body, solid, text(), scale.scale(), end.from, end.given));
+                case BELOW -> below.add(away(end));
             }
         }
         below.addAll(sections());
@@ -97,11 +90,11 @@ final class Layout {
         return TurnedSizes.of(part, body, new Look(solid, scale, cut), limits);
     }
 
-    private Placed beside(Box main, EndSeen end) {
+    private DrawnView beside(Box main, EndSeen end) {
         Dimensioned view = beside(end);
         Box own = view.bounds();
         double x = standsRight(end.from) ? main.right() + BETWEEN - own.left() : main.left() - BETWEEN - own.right();
-        return new Placed(view, x, 0);
+        return new DrawnView(view, DrawnView.Shows.END, plain(), x, 0);
     }
 
     /** Whether what is seen from an end stands at the right: end A lies at the left. */
@@ -110,6 +103,16 @@ final class Layout {
             case FIRST_ANGLE -> from == End.A;
             case THIRD_ANGLE -> from == End.B;
         };
+    }
+
+    private DrawnView away(EndSeen end) {
+        Dimensioned view = EndSizes.away(body, solid, text(), scale.scale(), end.from, end.given);
+        return new DrawnView(view, DrawnView.Shows.END, plain(), 0, 0);
+    }
+
+    /** The scale of views that nothing is left out of. */
+    private AxialScale plain() {
+        return AxialScale.of(scale.scale());
     }
 
     private Dimensioned beside(EndSeen end) {
@@ -145,25 +148,26 @@ final class Layout {
                 .orElseThrow();
     }
 
-    private List<Dimensioned> sections() {
-        List<Dimensioned> sections = new ArrayList<>();
+    private List<DrawnView> sections() {
+        List<DrawnView> sections = new ArrayList<>();
         for (Across feature : body.across()) {
             if (feature instanceof Across.Keyway keyway) {
                 String letter = TurnedSizes.sectionLetter(sections.size());
-                sections.add(KeySizes.of(solid, text(), scale.scale(), keyway, letter));
+                Dimensioned view = KeySizes.of(solid, text(), scale.scale(), keyway, letter);
+                sections.add(new DrawnView(view, DrawnView.Shows.SECTION, plain(), 0, 0));
             }
         }
         return sections;
     }
 
     /** Further views in a row below everything else, from the left. */
-    private void row(List<Dimensioned> below) {
+    private void row(List<DrawnView> below) {
         double bottom = bounds(views).bottom();
         double left = 0;
-        for (Dimensioned view : below) {
+        for (DrawnView view : below) {
             Box own = view.bounds();
             double x = left - own.left();
-            views.add(new Placed(view, x, bottom + BETWEEN - own.top()));
+            views.add(view.moved(x, bottom + BETWEEN - own.top()));
             left = x + own.right() + BETWEEN_IN_ROW;
         }
     }

@@ -24,7 +24,7 @@ sealed interface LayoutWays {
     double largest();
 
     /** The ways, each laid out only when it is asked for. */
-    List<Supplier<List<Layout.Placed>>> at(DrawingScale scale, double width);
+    List<Supplier<List<DrawnView>>> at(DrawingScale scale, double width);
 
     /** A turned part: whole before broken, end views beside before below. */
     record Turned(Part part, Body.Turned body, Solid solid) implements LayoutWays {
@@ -34,12 +34,12 @@ sealed interface LayoutWays {
         }
 
         @Override
-        public List<Supplier<List<Layout.Placed>>> at(DrawingScale scale, double width) {
+        public List<Supplier<List<DrawnView>>> at(DrawingScale scale, double width) {
             Set<AxialScale> axial =
                     new LinkedHashSet<>(List.of(AxialScale.of(scale.factor()), Shortening.of(solid, scale.factor())));
             List<Layout.Ends> ends =
                     solid.flats().isEmpty() ? List.of(Layout.Ends.BESIDE) : List.of(Layout.Ends.values());
-            List<Supplier<List<Layout.Placed>>> ways = new ArrayList<>();
+            List<Supplier<List<DrawnView>>> ways = new ArrayList<>();
             for (AxialScale one : axial) {
                 ends.forEach(end -> ways.add(() -> Layout.of(part, body, one, end, width)));
             }
@@ -55,7 +55,7 @@ sealed interface LayoutWays {
         }
 
         @Override
-        public List<Supplier<List<Layout.Placed>>> at(DrawingScale scale, double width) {
+        public List<Supplier<List<DrawnView>>> at(DrawingScale scale, double width) {
             return List.of(() -> BlockLayout.of(part, block, scale.factor(), width));
         }
     }

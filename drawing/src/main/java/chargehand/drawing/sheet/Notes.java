@@ -42,6 +42,11 @@ record Notes(List<List<String>> lines) {
                 .toList());
     }
 
+    /** What they say, unbroken. */
+    List<String> said() {
+        return lines.stream().map(note -> String.join(" ", note)).toList();
+    }
+
     /** How high they are (mm). */
     double height() {
         return lines.stream().mapToInt(List::size).sum() * LETTERING.linePitch();

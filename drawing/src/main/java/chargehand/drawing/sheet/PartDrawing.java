@@ -6,6 +6,7 @@ import chargehand.drawing.picture.LineStyle;
 import chargehand.drawing.picture.Picture;
 import chargehand.drawing.picture.Point;
 import chargehand.part.Part;
+import java.util.List;
 
 /** Draws a part on a sheet: views, sizes, notes, title block. The same part always gives the same sheet. */
 public final class PartDrawing {
@@ -21,6 +22,11 @@ public final class PartDrawing {
 
     /** The drawing of a part. */
     public static Picture of(Part part, Heading heading) {
+        return sheet(part, heading).picture();
+    }
+
+    /** The drawing of a part with what its layout knows. */
+    public static DrawnSheet sheet(Part part, Heading heading) {
         return sheet(part, heading, Fitting.of(part));
     }
 
@@ -29,24 +35,30 @@ public final class PartDrawing {
         Fitting fitting = Fitting.of(part);
         Box bounds = Layout.bounds(fitting.views()).grown(MARGIN);
         Canvas canvas = new Canvas();
-        for (Layout.Placed view : fitting.views()) {
-            view.view()
-                    .marks()
-                    .forEach(mark -> canvas.put(mark.moved(view.x() - bounds.left(), view.y() - bounds.top())));
-        }
+        fitting.views()
+                .forEach(view ->
+                        canvas.putAll(view.moved(-bounds.left(), -bounds.top()).marks()));
         return canvas.picture(bounds.width(), bounds.height(), title(part));
     }
 
-    static Picture sheet(Part part, Heading heading, Fitting fitting) {
+    static DrawnSheet sheet(Part part, Heading heading, Fitting fitting) {
         Canvas canvas = new Canvas();
         Box frame = fitting.sheet().frame();
         canvas.box(LineStyle.FRAME, new Point(frame.left(), frame.top()), frame.width(), frame.height());
         TitleBlock.draw(canvas, new Point(frame.right(), frame.bottom()), part, heading, fitting.scale());
-        views(canvas, fitting);
+        List<DrawnView> views = centred(fitting);
+        views.forEach(view -> canvas.putAll(view.marks()));
         Point corner = new Point(frame.right() - TitleBlock.WIDTH + 2, frame.bottom() - TitleBlock.HEIGHT - 4);
         fitting.notes().draw(canvas, corner);
         SheetSize size = fitting.sheet();
-        return canvas.picture(size.width(), size.height(), title(part));
+        Picture picture = canvas.picture(size.width(), size.height(), title(part));
+        return new DrawnSheet(
+                part, picture, frame, titleBlock(frame), views, fitting.notes().said());
+    }
+
+    private static Box titleBlock(Box frame) {
+        return new Box(
+                frame.right() - TitleBlock.WIDTH, frame.bottom() - TitleBlock.HEIGHT, frame.right(), frame.bottom());
     }
 
     private static String title(Part part) {
@@ -54,13 +66,11 @@ public final class PartDrawing {
     }
 
     /** The views in the middle of their room. */
-    private static void views(Canvas canvas, Fitting fitting) {
+    private static List<DrawnView> centred(Fitting fitting) {
         Point middle = Layout.bounds(fitting.views()).centre();
         Point room = fitting.room().centre();
-        for (Layout.Placed view : fitting.views()) {
-            double right = room.x() - middle.x() + view.x();
-            double down = room.y() - middle.y() + view.y();
-            view.view().marks().forEach(mark -> canvas.put(mark.moved(right, down)));
-        }
+        return fitting.views().stream()
+                .map(view -> view.moved(room.x() - middle.x(), room.y() - middle.y()))
+                .toList();
     }
 }

@@ -3,6 +3,7 @@ package chargehand.drawing.sheet;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import chargehand.drawing.DemoParts;
+import chargehand.drawing.Golden;
 import chargehand.drawing.svg.Svg;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -17,7 +18,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  */
 final class GoldenDrawingTest {
     private static final Path FOLDER = Path.of("src", "test", "resources", "chargehand", "drawing", "sheet", "golden");
-    private static final boolean REWRITE = Boolean.getBoolean("golden.rewrite");
+    private static final boolean REWRITE = Golden.mayRewrite();
 
     @ParameterizedTest
     @MethodSource("chargehand.drawing.DemoParts#names")

