@@ -11,7 +11,7 @@ import java.util.Optional;
 public final class Given {
     private final Usage usage;
     private final List<String> words = new ArrayList<>();
-    private final Map<String, String> options = new LinkedHashMap<>();
+    private final Map<String, List<String>> options = new LinkedHashMap<>();
 
     private Given(Usage usage) {
         this.usage = usage;
@@ -52,9 +52,11 @@ public final class Given {
             throw new AskedWrongly(name + " needs its value: " + option.written() + ".");
         }
         String value = !option.takesValue() ? "" : equals < 0 ? rest.next() : arg.substring(equals + 1);
-        if (options.putIfAbsent(name, value) != null) {
+        List<String> values = options.computeIfAbsent(name, first -> new ArrayList<>());
+        if (!values.isEmpty() && !option.repeats()) {
             throw new AskedWrongly(name + " may be given once only.");
         }
+        values.add(value);
     }
 
     /** Whether the option stands there. */
@@ -64,7 +66,12 @@ public final class Given {
 
     /** The option's value, where it stands there. */
     public Optional<String> find(String option) {
-        return Optional.ofNullable(options.get(declared(option)));
+        return all(option).stream().findFirst();
+    }
+
+    /** The values of an option that may be given more than once, in order. */
+    public List<String> all(String option) {
+        return List.copyOf(options.getOrDefault(declared(option), List.of()));
     }
 
     /** The words that are no options, in order. */

@@ -3,12 +3,17 @@ package chargehand.cli;
 import chargehand.book.json.RecordJson;
 import chargehand.measure.WorkTimeText;
 import chargehand.method.kit.Kit;
+import chargehand.method.plan.Bound;
 import chargehand.method.plan.Method;
 import chargehand.method.plan.Planned;
 import chargehand.method.plan.SetUp;
 import chargehand.method.proved.ProvedPlanner;
+import chargehand.method.rack.Rack;
 import chargehand.method.replay.Fault;
 import chargehand.method.replay.Proof;
+import chargehand.method.wish.Names;
+import chargehand.method.wish.WishText;
+import chargehand.method.wish.Wishes;
 import chargehand.paper.sheet.HeldIn;
 import chargehand.paper.sheet.Sheets;
 import chargehand.part.Part;
@@ -20,6 +25,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Plans how a part is made with a kit and a rack, and proves it by replay. */
 final class MethodCommand implements Command {
@@ -28,6 +34,12 @@ final class MethodCommand implements Command {
     private static final Option RACK =
             Option.valued("--rack", "FILE", "The file that lists the stock; demo/rack.yaml when left out.");
     private static final Option COUNT = Option.valued("--count", "N", "How many are to be made; one when left out.");
+    private static final Option WITH = Option.repeated(
+            "--with", "WHAT", "Keep to this: 'stock C2', 'grip on HEAD', 'NECK before HEAD'. May be given again.");
+    private static final Option WITHOUT = Option.repeated(
+            "--without",
+            "WHAT",
+            "Do without this: 'small lathe', 'centres of large lathe', 'parting off', 'stock C2', 'grip on HEAD'.");
     private static final Option PDF = Option.valued("--pdf", "FILE", "Write the method sheet as PDF.");
     private static final Option JSON =
             Option.flag("--json", "Print the whole method, or the reasons why there is none, as JSON.");
@@ -50,7 +62,7 @@ final class MethodCommand implements Command {
                         "  ./chargehand method demo/parts/union.yaml --kit demo/kit --rack demo/rack.yaml --count 2",
                         "",
                         "Where there is no method, it says which requirement could not be met and what would unlock it."),
-                List.of(KIT, RACK, COUNT, PDF, JSON));
+                List.of(KIT, RACK, COUNT, WITH, WITHOUT, PDF, JSON));
     }
 
     @Override
@@ -59,11 +71,22 @@ final class MethodCommand implements Command {
         int count = count(given);
         Part part = part(file);
         Kit kit = OnDisk.kit(Path.of(given.find(KIT.name()).orElse("demo/kit")));
-        var planner = new ProvedPlanner(
-                kit, OnDisk.rack(Path.of(given.find(RACK.name()).orElse("demo/rack.yaml"))));
-        return switch (planner.plan(part, count)) {
+        Rack rack = OnDisk.rack(Path.of(given.find(RACK.name()).orElse("demo/rack.yaml")));
+        Wishes wishes = wishes(given, Names.of(kit, rack, part));
+        return switch (new ProvedPlanner(kit, rack).plan(part, count, wishes)) {
             case ProvedPlanner.Outcome.Proved proved -> made(given, part, kit, proved);
             case ProvedPlanner.Outcome.NotHere(List<Planned.Reason> reasons) -> notHere(given, reasons);
+        };
+    }
+
+    private static Wishes wishes(Given given, Names names) {
+        List<String> texts = Stream.concat(
+                        given.all(WITH.name()).stream().map(what -> "with " + what),
+                        given.all(WITHOUT.name()).stream().map(what -> "without " + what))
+                .toList();
+        return switch (new WishText(names).readAll(texts)) {
+            case WishText.All.Understood(Wishes wishes) -> wishes;
+            case WishText.All.NotUnderstood(List<String> says) -> throw new AskedWrongly(String.join("\n", says));
         };
     }
 
@@ -94,9 +117,11 @@ final class MethodCommand implements Command {
             tree.put("method", RecordJson.of(Method.class).tree(method));
             tree.put("replay", replay(proved.proof()));
             tree.put("weighed", proved.weighed());
+            tree.put("bound", RecordJson.of(Bound.class).tree(proved.bound()));
             terminal.out().append(JsonLines.write(tree)).append('\n');
         } else {
             say(method, proved.proof());
+            terminal.out().println(proved.bound().says());
         }
         return Ended.ANSWERED;
     }

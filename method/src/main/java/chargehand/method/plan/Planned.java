@@ -5,12 +5,13 @@ import java.util.List;
 /** How planning ended. */
 public sealed interface Planned {
     /**
-     * A method was found and has passed its replay.
+     * A method was found; it is not yet replayed.
      *
      * @param method the best one found
      * @param weighed how many alternatives were weighed to find it
+     * @param bound how near it is to the quickest
      */
-    record Ready(Method method, long weighed) implements Planned {}
+    record Ready(Method method, long weighed, Bound bound) implements Planned {}
 
     /** No method exists on this kit from this rack. */
     record NotHere(List<Reason> reasons) implements Planned {
@@ -34,6 +35,8 @@ public sealed interface Planned {
     /** The kinds of reasons. */
     enum Code {
         NO_STOCK,
+        /** There would be a method, but for what somebody asked of it. */
+        AS_ASKED,
         TOO_BIG,
         NO_MACHINE,
         NO_HOLDING,

@@ -1,6 +1,7 @@
 package chargehand.method.proved;
 
 import chargehand.method.kit.Kit;
+import chargehand.method.plan.Bound;
 import chargehand.method.plan.Method;
 import chargehand.method.plan.Planned;
 import chargehand.method.plan.Planned.Code;
@@ -10,6 +11,7 @@ import chargehand.method.replay.Fault;
 import chargehand.method.replay.Proof;
 import chargehand.method.replay.Replay;
 import chargehand.method.search.Planner;
+import chargehand.method.wish.Wishes;
 import chargehand.part.Part;
 import java.util.List;
 
@@ -29,8 +31,9 @@ public final class ProvedPlanner {
          * A method whose replay makes the part.
          *
          * @param weighed how many alternatives were weighed to find it
+         * @param bound how near it is to the quickest
          */
-        record Proved(Method method, Proof proof, long weighed) implements Outcome {}
+        record Proved(Method method, Proof proof, long weighed, Bound bound) implements Outcome {}
 
         /** There is none, or none that its replay makes. */
         record NotHere(List<Reason> reasons) implements Outcome {
@@ -42,7 +45,12 @@ public final class ProvedPlanner {
 
     /** Plans so many of a part that is free of faults. */
     public Outcome plan(Part part, int count) {
-        return switch (planner.plan(part, count)) {
+        return plan(part, count, Wishes.NONE);
+    }
+
+    /** As {@link #plan(Part, int)}, within what somebody asks of the method. */
+    public Outcome plan(Part part, int count, Wishes wishes) {
+        return switch (planner.plan(part, count, wishes)) {
             case Planned.Ready ready -> proved(part, ready);
             case Planned.NotHere notHere -> new Outcome.NotHere(notHere.reasons());
         };
@@ -51,7 +59,7 @@ public final class ProvedPlanner {
     private Outcome proved(Part part, Planned.Ready ready) {
         Proof proof = Replay.of(part, ready.method(), kit);
         return proof.made()
-                ? new Outcome.Proved(ready.method(), proof, ready.weighed())
+                ? new Outcome.Proved(ready.method(), proof, ready.weighed(), ready.bound())
                 : new Outcome.NotHere(proof.faults().stream()
                         .map(ProvedPlanner::reason)
                         .distinct()

@@ -1,10 +1,14 @@
 package chargehand.method.search;
 
+import chargehand.measure.Length;
+import chargehand.method.setting.Making;
 import chargehand.method.task.Bores;
 import chargehand.method.task.Task;
 import chargehand.method.work.Standing;
+import chargehand.part.Section;
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.Predicate;
 
@@ -17,11 +21,24 @@ final class Allowances {
     private static final Predicate<Task> INSIDE = Task.Inside.class::isInstance;
     private static final Predicate<Task> OFF = Task.OffTheBar.class::isInstance;
 
+    /** Length over least diameter from which work may want a centre: less than any holding's own limit. */
+    private static final double SLENDER = 3;
+
     private final boolean wantsCentres;
 
-    /** The allowances for work whose part is slender, or has surfaces tied to each other, or neither. */
-    Allowances(boolean wantsCentres) {
+    private Allowances(boolean wantsCentres) {
         this.wantsCentres = wantsCentres;
+    }
+
+    /** Work needs centres when it is slender or when surfaces are tied to each other. */
+    static Allowances of(Making making) {
+        Length length = making.body().length();
+        Length least = making.body().outside().stream()
+                .filter(section -> !(section instanceof Section.Groove))
+                .map(section -> Length.least(section.diameterTowardsA(), section.diameterTowardsB()))
+                .min(Comparator.naturalOrder())
+                .orElse(length);
+        return new Allowances(!making.part().ties().isEmpty() || length.over(least) > SLENDER);
     }
 
     List<BitSet> of(Standing work) {

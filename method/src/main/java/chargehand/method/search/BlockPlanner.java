@@ -11,12 +11,12 @@ import chargehand.method.kit.RadialDrill;
 import chargehand.method.kit.Saw;
 import chargehand.method.kit.Vice;
 import chargehand.method.plan.Blank;
+import chargehand.method.plan.Bound;
 import chargehand.method.plan.Method;
 import chargehand.method.plan.Planned;
 import chargehand.method.plan.Planned.Code;
 import chargehand.method.plan.Planned.Reason;
 import chargehand.method.plan.SetUp;
-import chargehand.method.rack.Rack;
 import chargehand.method.setting.BlockFaces;
 import chargehand.method.setting.BlockFaces.Pair;
 import chargehand.method.setting.BlockHoles;
@@ -24,8 +24,6 @@ import chargehand.method.setting.BlockMaking;
 import chargehand.method.setting.SawWork;
 import chargehand.method.stock.Candidate;
 import chargehand.method.stock.Candidates;
-import chargehand.method.stock.CuttingUp;
-import chargehand.method.stock.StockChooser;
 import chargehand.part.Body;
 import chargehand.part.End;
 import chargehand.part.Hole;
@@ -43,24 +41,20 @@ final class BlockPlanner {
     private static final Length DRILL_NEAR = Length.mm(0.3);
 
     private final Kit kit;
-    private final Rack rack;
     private final Part part;
     private final Body.Block body;
+    private final Bidden bidden;
     private final List<Reason> reasons = new ArrayList<>();
     private long weighed;
 
-    BlockPlanner(Kit kit, Rack rack, Part part, Body.Block body) {
+    BlockPlanner(Kit kit, Part part, Body.Block body, Bidden bidden) {
         this.kit = kit;
-        this.rack = rack;
         this.part = part;
         this.body = body;
+        this.bidden = bidden;
     }
 
-    Planned plan(int count) {
-        Candidates candidates = StockChooser.candidates(part, count, rack, CuttingUp.with(kit));
-        if (candidates.fit().isEmpty()) {
-            return new Planned.NotHere(List.of(Reasons.noStock(part, candidates.passedOver())));
-        }
+    Planned plan(int count, Candidates candidates) {
         missingTools();
         Optional<Method> best = candidates.fit().stream()
                 .flatMap(candidate -> methods(candidate, count, candidates).stream())
@@ -69,8 +63,13 @@ final class BlockPlanner {
             reasons.add(noHolding());
         }
         return reasons.isEmpty()
-                ? new Planned.Ready(best.orElseThrow(), weighed)
+                ? ready(best.orElseThrow(), candidates)
                 : new Planned.NotHere(reasons.stream().distinct().toList());
+    }
+
+    private Planned ready(Method method, Candidates candidates) {
+        var bound = new Bound(method.time(), method.time(), candidates.fit().size(), 0);
+        return new Planned.Ready(method, weighed, bound);
     }
 
     private List<Method> methods(Candidate candidate, int count, Candidates candidates) {
@@ -97,7 +96,9 @@ final class BlockPlanner {
         var all = new ArrayList<List<SetUp>>();
         for (Mill mill : kit.mills()) {
             for (Vice vice : mill.vices()) {
-                if (takes(mill, vice, slab) && !kit.tooling().millCutters().isEmpty()) {
+                if (isAllowed(mill, vice)
+                        && takes(mill, vice, slab)
+                        && !kit.tooling().millCutters().isEmpty()) {
                     var faces = new BlockFaces(making, mill, vice);
                     var setUps = new ArrayList<SetUp>(List.of(sawing));
                     pairs.forEach(
@@ -124,6 +125,10 @@ final class BlockPlanner {
         };
     }
 
+    private boolean isAllowed(Machine machine, Vice vice) {
+        return bidden.allowsHolder(machine.name(), vice.name());
+    }
+
     private static boolean takes(Mill mill, Vice vice, Blank.Slab slab) {
         Length across = Length.least(slab.width(), vice.opening());
         return !slab.length().isMoreThan(mill.travels().along())
@@ -137,7 +142,7 @@ final class BlockPlanner {
         var all = new ArrayList<List<SetUp>>();
         for (Machine machine : kit.machines()) {
             for (Vice vice : vices(machine)) {
-                if (!body.width().length().isMoreThan(vice.opening())) {
+                if (isAllowed(machine, vice) && !body.width().length().isMoreThan(vice.opening())) {
                     var setUps = new ArrayList<>(before);
                     setUps.add(new BlockHoles(making, machine, vice).write(before.size() + 1));
                     all.add(List.copyOf(setUps));

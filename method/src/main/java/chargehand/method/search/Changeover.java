@@ -1,8 +1,11 @@
 package chargehand.method.search;
 
 import chargehand.measure.WorkTime;
+import chargehand.method.holding.Choice;
 import chargehand.method.plan.Holding;
 import chargehand.method.plan.SetUp;
+import chargehand.method.wish.HolderName;
+import java.util.Optional;
 
 /** What is saved when a set-up finds the machine and its chuck, collet or vice as the one before left them. */
 final class Changeover {
@@ -12,24 +15,35 @@ final class Changeover {
     private Changeover() {}
 
     /** The set-up with the setting time it has after another. */
-    static SetUp after(SetUp before, SetUp setUp) {
-        boolean kept = holder(before).equals(holder(setUp)) && SAME_HOLDER.compareTo(setUp.setting()) < 0;
-        return kept ? setUp.withSetting(SAME_HOLDER) : setUp;
+    static SetUp after(Optional<Choice> before, Choice choice, SetUp setUp) {
+        return setUp.withSetting(setting(before, choice));
+    }
+
+    /** The time it takes to set a holding up after another. */
+    static WorkTime setting(Optional<Choice> before, Choice choice) {
+        WorkTime setting = choice.costs().setting();
+        boolean kept =
+                before.filter(last -> holder(last).equals(holder(choice))).isPresent()
+                        && SAME_HOLDER.compareTo(setting) < 0;
+        return kept ? SAME_HOLDER : setting;
     }
 
     /** What stays on the machine. */
-    static String holder(SetUp setUp) {
-        return setUp.machine() + ": "
-                + switch (setUp.holding()) {
-                    case Holding.InChuck chuck -> chuck.chuck() + support(chuck.support());
-                    case Holding.InCollet collet -> collet.collet() + support(collet.support());
-                    case Holding.BetweenCentres centres -> "centres";
-                    case Holding.OnMandrel mandrel -> "centres, " + mandrel.mandrel();
-                    case Holding.InDividingHead head -> head.head() + support(head.support());
-                    case Holding.LaidAcross laid -> laid.vice();
-                    case Holding.InVice vice -> vice.vice();
-                    case Holding.Clamped clamped -> clamped.with();
-                };
+    static String holder(Choice choice) {
+        return choice.machine().name() + ": " + HolderName.of(choice.holding()) + support(choice.holding());
+    }
+
+    private static String support(Holding holding) {
+        return switch (holding) {
+            case Holding.InChuck chuck -> support(chuck.support());
+            case Holding.InCollet collet -> support(collet.support());
+            case Holding.BetweenCentres centres -> "";
+            case Holding.OnMandrel mandrel -> "";
+            case Holding.InDividingHead head -> support(head.support());
+            case Holding.LaidAcross laid -> "";
+            case Holding.InVice vice -> "";
+            case Holding.Clamped clamped -> "";
+        };
     }
 
     private static String support(Holding.Support support) {

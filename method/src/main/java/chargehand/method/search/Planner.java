@@ -4,8 +4,13 @@ import chargehand.method.aim.Aim;
 import chargehand.method.kit.Kit;
 import chargehand.method.plan.Planned;
 import chargehand.method.rack.Rack;
+import chargehand.method.stock.Candidates;
+import chargehand.method.stock.CuttingUp;
+import chargehand.method.stock.StockChooser;
+import chargehand.method.wish.Wishes;
 import chargehand.part.Body;
 import chargehand.part.Part;
+import java.util.List;
 
 /**
  * Plans how a part is made in one shop: every piece of stock it will come out of, every way this kit can hold it, the trade's
@@ -28,10 +33,32 @@ public final class Planner {
      * @return the method, not yet replayed, or the reasons why there is none
      */
     public Planned plan(Part part, int count) {
+        return plan(part, count, Wishes.NONE);
+    }
+
+    /**
+     * As {@link #plan(Part, int)}, within what somebody asks of the method. Where that leaves nothing, the reasons say which
+     * of the wishes stands in the way.
+     */
+    public Planned plan(Part part, int count, Wishes wishes) {
+        Planned planned = within(part, count, wishes);
+        return planned instanceof Planned.NotHere notHere && !wishes.isEmpty()
+                ? new InTheWay(this, part, count).among(wishes, notHere)
+                : planned;
+    }
+
+    /** As asked, without a second look at why there is nothing. */
+    Planned within(Part part, int count, Wishes wishes) {
         Part aimed = Aim.at(part);
+        var bidden = new Bidden(wishes);
+        Candidates all = StockChooser.candidates(aimed, count, rack, CuttingUp.with(kit));
+        if (all.fit().isEmpty()) {
+            return new Planned.NotHere(List.of(Reasons.noStock(aimed, all.passedOver())));
+        }
+        Candidates candidates = bidden.among(all);
         return switch (aimed.body()) {
-            case Body.Turned turned -> new TurnedPlanner(kit, rack, aimed, turned).plan(count);
-            case Body.Block block -> new BlockPlanner(kit, rack, aimed, block).plan(count);
+            case Body.Turned turned -> new TurnedPlanner(kit, aimed, turned, bidden).plan(count, candidates);
+            case Body.Block block -> new BlockPlanner(kit, aimed, block, bidden).plan(count, candidates);
         };
     }
 }

@@ -34,6 +34,7 @@ final class Reach {
     private final Standing work;
     private final Choice choice;
     private final BitSet soFar;
+    private final BitSet done;
 
     Reach(Kit kit, ThreadWays ways, Trueness trueness, Held held) {
         this.kit = kit;
@@ -44,6 +45,7 @@ final class Reach {
         this.owned = new Owned(kit, ways, work.shape().body());
         this.inside = new InsideReach(owned, choice);
         this.soFar = new BitSet(work.tasks().size());
+        this.done = work.done();
     }
 
     /** The work in one holding. */
@@ -60,24 +62,17 @@ final class Reach {
         while (more) {
             more = false;
             for (int i = allowed.nextSetBit(0); i >= 0; i = allowed.nextSetBit(i + 1)) {
-                if (!soFar.get(i) && !work.isDone(i) && isReady(i) && canDo(i)) {
+                if (!done.get(i) && work.tasks().isReady(i, done) && canDo(i)) {
                     soFar.set(i);
+                    done.set(i);
                     more = true;
                 }
             }
         }
     }
 
-    private boolean isReady(int task) {
-        BitSet before = work.tasks().before(task);
-        before.andNot(soFar);
-        before.andNot(work.done());
-        return before.isEmpty();
-    }
-
     private boolean isDoneBy(Task task) {
-        return work.isDone(task)
-                || (work.tasks().contains(task) && soFar.get(work.tasks().number(task)));
+        return work.tasks().contains(task) && done.get(work.tasks().number(task));
     }
 
     private boolean canDo(int number) {

@@ -10,8 +10,8 @@ import java.util.BitSet;
  * of work still to do its cheapest set-up. It never exceeds the truth, so the search that uses it stays exact.
  */
 final class Remaining {
-    private static final double TURNING_MINUTES = 0.5;
-    private static final double TURNING_EACH = 0.4;
+    private static final double TURNING_MINUTES = 1.5;
+    private static final double TURNING_EACH = 0.2;
     private static final double DIVIDING_MINUTES = 1.5;
     private static final double DIVIDING_EACH = 1.5;
     private static final double CROSS_MINUTES = 1.5;
@@ -33,6 +33,7 @@ final class Remaining {
         BitSet left = work.tasks().required();
         left.andNot(work.done());
         boolean turning = false;
+        boolean burrs = false;
         boolean dividing = false;
         boolean crossing = false;
         double each = 0;
@@ -42,13 +43,27 @@ final class Remaining {
             dividing |= task instanceof Task.Flats;
             crossing |= task instanceof Task.Crossing;
             turning |= !(task instanceof Task.Flats) && !(task instanceof Task.Crossing);
+            burrs |= turning && !(task instanceof Task.OffTheBar);
         }
-        each += (turning ? TURNING_EACH + DEBURR_EACH : 0)
+        each += (turning ? TURNING_EACH : 0)
+                + (burrs ? DEBURR_EACH : 0)
                 + (dividing ? DIVIDING_EACH + DEBURR_EACH : 0)
                 + (crossing ? CROSS_EACH + DEBURR_EACH : 0);
         double once =
                 (turning ? TURNING_MINUTES : 0) + (dividing ? DIVIDING_MINUTES : 0) + (crossing ? CROSS_MINUTES : 0);
         return 60 * (once + each * pieces);
+    }
+
+    /** What the operations of a set-up take at the least, in seconds for the whole count, loading not counted in. */
+    double operations(Standing work, BitSet todo) {
+        double each = 0;
+        boolean burrs = false;
+        for (int i = todo.nextSetBit(0); i >= 0; i = todo.nextSetBit(i + 1)) {
+            Task task = work.tasks().get(i);
+            each += minutes(task);
+            burrs |= !(task instanceof Task.OffTheBar);
+        }
+        return 60 * pieces * (each + (burrs ? DEBURR_EACH : 0));
     }
 
     /** What a task takes at the least: changing and setting its tool, and where it is turned, going along it once. */

@@ -1,21 +1,19 @@
 package chargehand.method.search;
 
 import chargehand.measure.Length;
+import chargehand.measure.WorkTime;
 import chargehand.method.kit.Kit;
 import chargehand.method.plan.Blank;
+import chargehand.method.plan.Bound;
 import chargehand.method.plan.Method;
 import chargehand.method.plan.Planned;
 import chargehand.method.plan.SetUp;
-import chargehand.method.rack.Rack;
-import chargehand.method.search.SetUpSearch.Effort;
 import chargehand.method.setting.Making;
 import chargehand.method.setting.SawWork;
 import chargehand.method.setting.SetUpWriter;
 import chargehand.method.setting.ThreadWays;
 import chargehand.method.stock.Candidate;
 import chargehand.method.stock.Candidates;
-import chargehand.method.stock.CuttingUp;
-import chargehand.method.stock.StockChooser;
 import chargehand.method.stock.Way;
 import chargehand.method.task.Task;
 import chargehand.method.task.Tasks;
@@ -39,100 +37,147 @@ final class TurnedPlanner {
     private static final double SECONDS_PER_PLACE = 60;
 
     private final Kit kit;
-    private final Rack rack;
     private final Part part;
     private final Body.Turned body;
+    private final Bidden bidden;
     private final Unreached unreached;
     private final ThreadWays ways;
 
-    TurnedPlanner(Kit kit, Rack rack, Part part, Body.Turned body) {
+    TurnedPlanner(Kit kit, Part part, Body.Turned body, Bidden bidden) {
         this.kit = kit;
-        this.rack = rack;
         this.part = part;
         this.body = body;
+        this.bidden = bidden;
         this.unreached = new Unreached(part, kit);
         this.ways = new ThreadWays(kit.tooling());
     }
 
-    /** A method found, with its time and what its place in the list of stock costs. */
-    private record Found(Method method, double seconds) {}
-
-    Planned plan(int count) {
-        Candidates candidates = StockChooser.candidates(part, count, rack, CuttingUp.with(kit));
-        if (candidates.fit().isEmpty()) {
-            return new Planned.NotHere(List.of(Reasons.noStock(part, candidates.passedOver())));
+    /**
+     * A method found.
+     *
+     * @param begun what it was found from
+     * @param way its set-ups but for the sawing
+     * @param seconds its time, with what its place in the list of stock counts on
+     */
+    record Found(Begun begun, chargehand.method.search.Way way, double seconds) {
+        Method method() {
+            var setUps = new ArrayList<>(begun.sawing());
+            setUps.addAll(way.setUps());
+            return begun.stock().method(begun.count(), begun.work().blank(), setUps);
         }
-        List<Task> missing =
-                new Owned(kit, ways, body).missing(Tasks.of(body, false).list());
-        List<Task> asked = missing.stream()
-                .filter(task -> !(task instanceof Task.CentreIn))
-                .toList();
-        boolean givenByStock = asked.stream().allMatch(Task.Flats.class::isInstance);
-        if (!givenByStock) {
-            return new Planned.NotHere(
-                    asked.stream().map(unreached::reason).distinct().toList());
-        }
-        var quick = new Effort(count, false, new Patience(MOST_WEIGHED));
-        var thorough = new Effort(count, true, new Patience(MOST_WEIGHED));
-        Optional<Found> best = best(candidates, quick).or(() -> best(candidates, thorough));
-        long weighed = quick.patience().spent() + thorough.patience().spent();
-        return best.<Planned>map(found -> new Planned.Ready(found.method(), weighed))
-                .orElseGet(() -> new Planned.NotHere(unreached.reasons()));
     }
 
-    private Optional<Found> best(Candidates candidates, Effort effort) {
+    /**
+     * Work that may be begun.
+     *
+     * @param stock what it is cut from
+     * @param work as it stands before the first holding
+     * @param sawing the set-up that comes before, if any
+     */
+    record Begun(FromStock stock, Standing work, List<SetUp> sawing, int count) {
+        /** What comes before the first holding takes. */
+        double seconds() {
+            return sawing.stream()
+                    .mapToDouble(setUp -> setUp.time(count).seconds())
+                    .sum();
+        }
+    }
+
+    /** How a search over all stock ended: the best, and what nothing takes less than. */
+    record Looked(Optional<Found> best, double least) {}
+
+    Planned plan(int count, Candidates candidates) {
+        List<Task> missing = missing();
+        if (!missing.isEmpty()) {
+            return new Planned.NotHere(
+                    missing.stream().map(unreached::reason).distinct().toList());
+        }
+        var quick = new Effort(count, false, new Patience(MOST_WEIGHED), bidden);
+        Looked looked = best(candidates, quick);
+        if (looked.best().isPresent()) {
+            return ready(looked, quick.patience().spent(), candidates);
+        }
+        var thorough = new Effort(count, true, new Patience(MOST_WEIGHED), bidden);
+        Looked again = best(candidates, thorough);
+        return again.best().isPresent()
+                ? ready(again, quick.patience().spent() + thorough.patience().spent(), candidates)
+                : new Planned.NotHere(unreached.reasons());
+    }
+
+    /** What nothing that is owned will make; flats may come with the stock, and centre holes are only aids. */
+    private List<Task> missing() {
+        List<Task> asked = new Owned(kit, ways, body)
+                .missing(Tasks.of(body, false).list()).stream()
+                        .filter(task -> !(task instanceof Task.CentreIn))
+                        .toList();
+        boolean givenByStock = asked.stream().allMatch(Task.Flats.class::isInstance);
+        return givenByStock ? List.of() : asked;
+    }
+
+    private static Planned ready(Looked looked, long weighed, Candidates candidates) {
+        Found found = looked.best().orElseThrow();
+        int all = candidates.fit().size();
+        int searched = Math.min(all, MOST_CANDIDATES);
+        var bound = new Bound(
+                WorkTime.seconds(found.seconds()), WorkTime.seconds(looked.least()), searched, all - searched);
+        return new Planned.Ready(found.method(), weighed, bound);
+    }
+
+    private Looked best(Candidates candidates, Effort effort) {
         Optional<Found> best = Optional.empty();
+        double least = Double.MAX_VALUE;
         List<Candidate> fit = candidates.fit().stream().limit(MOST_CANDIDATES).toList();
         for (int place = 0; place < fit.size(); place++) {
-            double handicap = place * SECONDS_PER_PLACE;
-            for (End headstock : End.values()) {
-                double limit = best.map(Found::seconds).orElse(Double.MAX_VALUE) - handicap;
-                Optional<Found> found = plan(fit.get(place), headstock, new Bound(effort, limit), candidates);
-                if (found.isPresent()) {
-                    best = Optional.of(
-                            new Found(found.get().method(), found.get().seconds() + handicap));
+            var stock = new FromStock(part, fit.get(place), candidates.passedOver());
+            for (Begun begun : begun(stock, effort.pieces())) {
+                double limit = best.map(Found::seconds).orElse(Double.MAX_VALUE);
+                Looked looked = look(begun, effort, limit, place * SECONDS_PER_PLACE);
+                least = Math.min(least, looked.least());
+                if (looked.best().isPresent()) {
+                    best = looked.best();
                 }
             }
         }
-        return best;
+        return new Looked(best, least);
     }
 
-    private record Bound(Effort effort, double seconds) {
-        int count() {
-            return effort.pieces();
-        }
+    /** The best from one blank, if it stays below so many seconds with what the stock counts on. */
+    private Looked look(Begun begun, Effort effort, double limit, double handicap) {
+        double before = begun.seconds() + handicap;
+        SetUpSearch.Ended ended = search(begun, effort).quickest(begun.work(), limit - before);
+        return new Looked(
+                ended.way().map(way -> new Found(begun, way, before + way.seconds())), before + ended.least());
     }
 
-    private Optional<Found> plan(Candidate candidate, End headstock, Bound bound, Candidates candidates) {
-        boolean oneWayOnly = candidate.way() == Way.SAWN && headstock == End.A;
-        if (oneWayOnly) {
-            return Optional.empty();
-        }
+    /** A search for the set-ups that follow on a beginning. */
+    SetUpSearch search(Begun begun, Effort effort) {
+        unreached.want(begun.work());
+        var making = new Making(part, body, begun.stock().material(), kit);
+        return new SetUpSearch(
+                making,
+                new SetUpWriter(making, ways),
+                unreached,
+                effort,
+                begun.sawing().size() + 1);
+    }
+
+    /** The ways round that work from one piece of stock is begun. */
+    private List<Begun> begun(FromStock stock, int count) {
+        Candidate candidate = stock.candidate();
+        List<End> ends = candidate.way() == Way.SAWN ? List.of(End.B) : List.of(End.A, End.B);
+        return ends.stream().map(headstock -> begun(stock, headstock, count)).toList();
+    }
+
+    private Begun begun(FromStock stock, End headstock, int count) {
+        Candidate candidate = stock.candidate();
         Blank blank = candidate.blank(body.length(), headstock);
         Optional<Standing.Slot> slot = slot(candidate, headstock);
         var tasks = Tasks.of(body, slot.isPresent());
         var raw = new Standing.Raw(blank, slot, Given.isBright(candidate));
-        Standing standing = Standing.raw(tasks, raw, Given.tasks(tasks, candidate));
-        var stock = new FromStock(part, candidate, candidates.passedOver());
-        var making = new Making(part, body, stock.material(), kit);
-        List<SetUp> first = sawing(candidate, blank);
-        double before = first.stream()
-                .mapToDouble(setUp -> setUp.time(bound.count()).seconds())
-                .sum();
-        var search = new SetUpSearch(making, new SetUpWriter(making, ways), unreached, bound.effort());
-        Optional<SetUpSearch.Way> way = search.quickest(standing, first.size() + 1, bound.seconds() - before);
-        return way.map(found -> {
-            var setUps = new ArrayList<>(first);
-            setUps.addAll(found.setUps());
-            Method method = stock.method(bound.count(), blank, setUps);
-            return new Found(method, before + found.seconds());
-        });
-    }
-
-    private List<SetUp> sawing(Candidate candidate, Blank blank) {
-        return candidate.way() == Way.FROM_BAR
+        List<SetUp> sawing = candidate.way() == Way.FROM_BAR
                 ? List.of()
                 : List.of(SawWork.blanks(kit.saws().getFirst(), blank));
+        return new Begun(stock, Standing.raw(tasks, raw, Given.tasks(tasks, candidate)), sawing, count);
     }
 
     /** The parting slot just beyond the facing allowance on the bar's side. */

@@ -4,7 +4,7 @@ import chargehand.method.kit.Kit;
 import chargehand.method.plan.Planned.Code;
 import chargehand.method.plan.Planned.Reason;
 import chargehand.method.task.Task;
-import chargehand.method.task.Tasks;
+import chargehand.method.work.Standing;
 import chargehand.part.Across;
 import chargehand.part.Bore;
 import chargehand.part.Part;
@@ -26,8 +26,10 @@ final class Unreached {
         this.kit = kit;
     }
 
-    void want(Tasks tasks) {
-        tasks.required().stream().mapToObj(tasks::get).forEach(wanted::add);
+    /** Notes what raw work asks for, and what its stock brings with it. */
+    void want(Standing raw) {
+        raw.tasks().required().stream().mapToObj(raw.tasks()::get).forEach(wanted::add);
+        raw.done().stream().mapToObj(raw.tasks()::get).forEach(reached::add);
     }
 
     void reach(Task task) {

@@ -63,6 +63,17 @@ public final class Tasks {
         return (BitSet) before.get(number).clone();
     }
 
+    /** Whether all that must be done before a task is among these. */
+    public boolean isReady(int number, BitSet done) {
+        BitSet first = before.get(number);
+        for (int i = first.nextSetBit(0); i >= 0; i = first.nextSetBit(i + 1)) {
+            if (!done.get(i)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     /** The number of a task; refuses one that is not of this part. */
     public int number(Task task) {
         int number = find(task);

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import chargehand.method.kit.Kit;
 import chargehand.method.kit.yaml.DemoKit;
+import chargehand.method.plan.Bound;
 import chargehand.method.plan.Method;
 import chargehand.method.plan.Planned;
 import chargehand.method.rack.Rack;
@@ -29,7 +30,7 @@ final class RandomProofTest {
         for (int i = 0; i < PARTS; i++) {
             Part part = generator.part();
             switch (planner.plan(part, 1 + i % 3)) {
-                case Planned.Ready(Method method, long weighed) -> {
+                case Planned.Ready(Method method, long weighed, Bound bound) -> {
                     planned++;
                     assertThat(Replay.of(part, method, KIT).faults())
                             .as("part %d: %s", i, part.body())

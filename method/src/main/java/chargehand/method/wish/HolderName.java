@@ -1,0 +1,25 @@
+package chargehand.method.wish;
+
+import chargehand.method.plan.Holding;
+
+/** What holds the work, by the name the kit gives it. */
+public final class HolderName {
+    /** What is said of work between centres. */
+    public static final String CENTRES = "centres";
+
+    private HolderName() {}
+
+    /** The chuck, set of collets, mandrel, dividing head or vice; for work on its own centre holes, the centres. */
+    public static String of(Holding holding) {
+        return switch (holding) {
+            case Holding.InChuck chuck -> chuck.chuck();
+            case Holding.InCollet collet -> collet.collet();
+            case Holding.BetweenCentres centres -> CENTRES;
+            case Holding.OnMandrel mandrel -> mandrel.mandrel();
+            case Holding.InDividingHead head -> head.head();
+            case Holding.LaidAcross laid -> laid.vice();
+            case Holding.InVice vice -> vice.vice();
+            case Holding.Clamped clamped -> clamped.with();
+        };
+    }
+}
