@@ -4,6 +4,7 @@ import chargehand.drawing.pdf.Pdf;
 import chargehand.drawing.picture.Picture;
 import chargehand.drawing.sheet.PartDrawing;
 import chargehand.drawing.svg.Svg;
+import chargehand.method.plan.Bound;
 import chargehand.method.plan.Method;
 import chargehand.method.plan.Planned;
 import chargehand.method.replay.Proof;
@@ -66,7 +67,7 @@ final class PartTimes {
         DemoWorkshop.Drawn drawn = workshop.drawn().get(number);
         Part part = drawn.part();
         var planner = new Planner(workshop.kit(), workshop.rack());
-        if (!(planner.plan(part, drawn.count()) instanceof Planned.Ready(Method method, long weighed))) {
+        if (!(planner.plan(part, drawn.count()) instanceof Planned.Ready(Method method, long weighed, Bound bound))) {
             throw new IllegalStateException("no method for " + drawn.name());
         }
         Proof proof = Replay.of(part, method, workshop.kit());
