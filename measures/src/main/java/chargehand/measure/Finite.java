@@ -11,8 +11,11 @@ final class Finite {
     }
 
     static void within(String what, double value, double most) {
-        if (!(Math.abs(value) <= most)) {
-            throw new IllegalArgumentException(what + " must be a number within ±" + most + ", not " + value);
+        if (!Double.isFinite(value)) {
+            throw new IllegalArgumentException(what + " must be a number, not " + value);
+        }
+        if (Math.abs(value) > most) {
+            throw new OutOfRange(what + " must be a number within ±" + most + ", not " + value);
         }
     }
 }

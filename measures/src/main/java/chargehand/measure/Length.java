@@ -23,7 +23,7 @@ public record Length(long nanometres) implements Comparable<Length> {
 
     public Length {
         if (nanometres > MOST_NANOMETRES || nanometres < -MOST_NANOMETRES) {
-            throw new IllegalArgumentException("length must lie within ±" + MOST_METRES + " m");
+            throw new OutOfRange("length must lie within ±" + MOST_METRES + " m");
         }
     }
 
@@ -49,8 +49,11 @@ public record Length(long nanometres) implements Comparable<Length> {
 
     private static long rounded(double value, long unit) {
         double nanometres = value * unit;
-        if (!(Math.abs(nanometres) <= MOST_NANOMETRES)) {
-            throw new IllegalArgumentException("length must be a number within ±" + MOST_METRES + " m, not " + value);
+        if (!Double.isFinite(value)) {
+            throw new IllegalArgumentException("length must be a number, not " + value);
+        }
+        if (Math.abs(nanometres) > MOST_NANOMETRES) {
+            throw new OutOfRange("length must be a number within ±" + MOST_METRES + " m, not " + value);
         }
         return Math.round(nanometres);
     }

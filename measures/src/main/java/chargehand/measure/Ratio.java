@@ -14,7 +14,7 @@ public record Ratio(BigFraction exact) implements Comparable<Ratio> {
     public Ratio {
         if (exact.getNumerator().bitLength() > MOST_BITS
                 || exact.getDenominator().bitLength() > MOST_BITS) {
-            throw new IllegalArgumentException("a ratio has at most sixty figures above and below");
+            throw new OutOfRange("a ratio has at most sixty figures above and below");
         }
     }
 

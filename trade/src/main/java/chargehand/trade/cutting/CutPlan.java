@@ -1,6 +1,7 @@
 package chargehand.trade.cutting;
 
 import chargehand.measure.Length;
+import chargehand.measure.LengthText;
 import chargehand.trade.sum.Working;
 
 /**
@@ -13,6 +14,9 @@ import chargehand.trade.sum.Working;
 public final class CutPlan {
     /** How far a tool starts in the air before the work. */
     static final Length RUN_IN = Length.mm(2);
+
+    /** No more is fed in one turn, even by a milling cutter of many teeth. */
+    private static final Length MOST_FEED = Length.mm(20);
 
     private CutPlan() {}
 
@@ -27,6 +31,18 @@ public final class CutPlan {
      * @throws CannotCut when the cut cannot be made as asked
      */
     public static CutSettings of(Cut cut, Working working) {
+        CutSettings settings = settings(cut, working);
+        boolean feeds = cut.operation() != Operation.THREAD && cut.operation() != Operation.TAP;
+        if (feeds && settings.feed().isMoreThan(MOST_FEED)) {
+            throw new CannotCut(
+                    "feeds",
+                    "the finest of these feeds comes to " + LengthText.mm(settings.feed(), LengthText.MICROMETRE)
+                            + " for one turn, coarser than any cut: give finer ones.");
+        }
+        return settings;
+    }
+
+    private static CutSettings settings(Cut cut, Working working) {
         return switch (cut.operation()) {
             case TURN, FACE, BORE, PART -> new TurningPlan(cut, working).settings();
             case THREAD -> new ThreadingPlan(cut, working).settings();

@@ -174,6 +174,11 @@ final class TurningPlan {
         if (cut.operation() == Operation.PART || (cut.nose().isEmpty() && !cut.finishing())) {
             return Optional.empty();
         }
+        if (feed.isMoreThan(nose())) {
+            working.caution(
+                    "So coarse a feed leaves a thread, not the scallops of the nose: no finish is given for it.");
+            return Optional.empty();
+        }
         Length mean = Roughness.mean(feed, nose());
         working.step(
                 "Finish left in theory; a built-up edge makes it up to twice as rough",

@@ -41,7 +41,11 @@ public final class Iso286 {
         Deviation fundamental = toleranceClass.hole()
                 ? HoleDeviations.of(nominal, toleranceClass, working)
                 : ShaftDeviations.of(nominal, toleranceClass, working);
-        return zone(nominal, toleranceClass, fundamental, working);
+        ToleranceZone zone = zone(nominal, toleranceClass, fundamental, working);
+        if (!nominal.plus(zone.lower()).isPositive()) {
+            throw new Unreadable(toleranceClass + " takes the whole of so small a size: choose a finer class.");
+        }
+        return zone;
     }
 
     private static ToleranceZone zone(

@@ -102,6 +102,12 @@ public final class OverWiresSum implements Sum {
         asked.find(READING).ifPresent(reading -> {
             steps.reading(reading, wire);
             Length effective = wires.effective(reading, wire);
+            if (!effective.isMoreThan(thread.minor()) || !effective.isLessThan(thread.major())) {
+                throw Refusal.of(
+                        READING,
+                        "over this wire the thread reads about " + LengthText.both(wires.over(wire), asked.unit())
+                                + ": check the reading, the wire and the thread.");
+            }
             answer.with("effective", Figure.of(effective)).with("off", Figure.of(effective.minus(thread.effective())));
         });
         return answer;

@@ -23,6 +23,8 @@ final class ThreadNaming {
     private static final double TAPER_MISJUDGED = 0.03;
     private static final double SLACK_IN_DEVIATIONS = 2;
     private static final double LEAST_DEVIATION_MM = 0.001;
+    private static final double NEAR_IN_DEVIATIONS = 4;
+    private static final double NEAR_IN_PITCH = 1.5;
     private static final double LEAST_SHOWN = 0.001;
     private static final int MOST_SHOWN = 12;
 
@@ -52,7 +54,11 @@ final class ThreadNaming {
 
     private Weighing weighing() {
         List<Weighed> weighed = KnownThread.list().stream()
-                .flatMap(known -> known.crest(reading.inside()).map(crest -> weigh(known, crest)).stream())
+                .flatMap(known -> known
+                        .crest(reading.inside())
+                        .filter(crest -> isNear(known, crest))
+                        .map(crest -> weigh(known, crest))
+                        .stream())
                 .toList();
         double total = weighed.stream().mapToDouble(Weighed::product).sum();
         List<ThreadCandidate> candidates = weighed.stream()
@@ -62,6 +68,27 @@ final class ThreadNaming {
                 .map(one -> candidate(one, one.product() / total))
                 .toList();
         return new Weighing(candidates, total);
+    }
+
+    /** Whether a thread comes near the readings at all, so that a name is never made of the tails of two bells alone. */
+    private boolean isNear(KnownThread known, KnownThread.Crest crest) {
+        double beyond = NEAR_IN_DEVIATIONS * slackMm;
+        double shortMm = shortMm(crest);
+        double times = Math.max(readTpi / known.tpi(), known.tpi() / readTpi);
+        return shortMm >= -beyond
+                && shortMm <= mostShortMm(crest) + beyond
+                && times <= NEAR_IN_PITCH
+                && Math.abs(readTpi - known.tpi()) <= NEAR_IN_DEVIATIONS * CARELESS_PITCH_ERROR_TPI;
+    }
+
+    /** How far the reading falls short of a new crest; less than nought where it stands proud of it. */
+    private double shortMm(KnownThread.Crest crest) {
+        Length off = crest.basic().minus(reading.diameter());
+        return (reading.inside() ? off.negated() : off).mm();
+    }
+
+    private double mostShortMm(KnownThread.Crest crest) {
+        return crest.shortBy().plus(reading.trust().worn()).mm();
     }
 
     private Weighed weigh(KnownThread known, KnownThread.Crest crest) {
@@ -83,9 +110,8 @@ final class ThreadNaming {
 
     /** Density of the diameter: short by anything up to a most, blurred by the error of reading. */
     private double diameter(KnownThread.Crest crest) {
-        Length off = crest.basic().minus(reading.diameter());
-        double shortMm = (reading.inside() ? off.negated() : off).mm();
-        double mostMm = crest.shortBy().plus(reading.trust().worn()).mm();
+        double shortMm = shortMm(crest);
+        double mostMm = mostShortMm(crest);
         if (mostMm < LEAST_DEVIATION_MM) {
             return NormalCurve.density(shortMm / slackMm) / slackMm;
         }

@@ -91,9 +91,14 @@ record Spur(int teeth, double module, Angle pressureAngle, ToothSystem system, d
         return pin / base() - Math.PI / (2 * teeth) + Involute.of(alpha()) + 2 * shift * Math.tan(alpha()) / teeth;
     }
 
-    /** Whether a pin rests on both flanks, clear of the bottom and proud of the tips. */
+    /** Whether a pin rests on both flanks below their tips, clear of the bottom and proud of the tips. */
     boolean takes(double pin) {
-        return pinInvolute(pin) > 0 && overPins(pin) > outside() && overPins(pin) - 2 * pin > root();
+        if (pinInvolute(pin) <= 0) {
+            return false;
+        }
+        double along = base() * Math.tan(Involute.inverse(pinInvolute(pin))) - pin;
+        boolean onFlanks = along >= 0 && Math.hypot(base(), along) <= outside();
+        return onFlanks && overPins(pin) > outside() && overPins(pin) - 2 * pin > root();
     }
 
     /** Over two pins in spaces as nearly opposite as there are; {@link #takes} must hold. */

@@ -27,6 +27,10 @@ import java.util.stream.Collectors;
 @AutoService(Sum.class)
 public final class SineSum implements Sum {
     private static final double GOOD_TO_DEGREES = 45;
+
+    /** Blocks that come no nearer than this do not make the angle. */
+    private static final double MOST_OFF_DEGREES = 0.1;
+
     private static final Kind<Angle> TILT = Kinds.where(
             Kinds.ANGLE, angle -> angle.degrees() > 0 && angle.degrees() < 90, "must lie between 0° and 90°");
 
@@ -34,7 +38,10 @@ public final class SineSum implements Sum {
     private static final Field<Length> BAR = Field.required(
             "bar",
             "Sine bar, between rollers",
-            Kinds.where(Kinds.SIZE, size -> !size.isMoreThan(Length.mm(1_000)), "is longer than any sine bar"),
+            Kinds.where(
+                    Kinds.SIZE,
+                    size -> !size.isMoreThan(Length.mm(1_000)) && !size.isLessThan(Length.mm(1)),
+                    "is not the length of a sine bar, from 1 mm to 1 m"),
             "100 mm, 200 mm or 5 in");
     private static final Field<GaugeSet> SET = Field.optional(
             "set",
@@ -111,14 +118,14 @@ public final class SineSum implements Sum {
 
     private static void addGauges(Answer answer, Length stack, Asked asked, Working working) {
         GaugeSet set = asked.find(SET).orElse(asked.unit() == LengthUnit.INCH ? GaugeSet.INCH : GaugeSet.METRIC);
-        Optional<List<Length>> blocks = set.stack(stack);
+        Angle wanted = asked.get(ANGLE);
+        Optional<List<Length>> blocks = set.stack(stack)
+                .filter(found -> Math.abs(reached(found, asked).degrees() - wanted.degrees()) <= MOST_OFF_DEGREES);
         if (blocks.isEmpty()) {
             working.caution("The " + set.title() + " cannot make this stack: it is too small, or too large.");
             return;
         }
         Length made = blocks.get().stream().reduce(Length.ZERO, Length::plus);
-        Length bar = asked.get(BAR);
-        Angle reached = Angle.radians(Math.asin(Math.min(1, made.over(bar))));
         working.fact(
                 "Gauge blocks from the " + set.title() + ", fewest that make it",
                 blocks.get().stream()
@@ -129,7 +136,11 @@ public final class SineSum implements Sum {
         answer.with("gauges", Figure.many(blocks.get().stream().map(Figure::of).toList()))
                 .with(
                         "angleError",
-                        Figure.of(Angle.degrees(
-                                reached.degrees() - asked.get(ANGLE).degrees())));
+                        Figure.of(Angle.degrees(reached(blocks.get(), asked).degrees() - wanted.degrees())));
+    }
+
+    private static Angle reached(List<Length> blocks, Asked asked) {
+        Length made = blocks.stream().reduce(Length.ZERO, Length::plus);
+        return Angle.radians(Math.asin(Math.min(1, made.over(asked.get(BAR)))));
     }
 }

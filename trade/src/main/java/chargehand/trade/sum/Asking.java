@@ -1,6 +1,7 @@
 package chargehand.trade.sum;
 
 import chargehand.measure.LengthUnit;
+import chargehand.measure.OutOfRange;
 import chargehand.measure.Unreadable;
 import java.util.LinkedHashMap;
 import java.util.Locale;
@@ -8,7 +9,7 @@ import java.util.Map;
 
 /**
  * The one door to a sum: reads what was written field by field, works the sum out, and turns every fault of the ask into
- * {@link Outcome.Refused}.
+ * {@link Outcome.Refused}. Any other exception is a defect of the sum and goes through, for the edge to report.
  */
 public final class Asking {
     /** The key that any sum takes for the unit of its bare numbers. */
@@ -27,16 +28,14 @@ public final class Asking {
     public static Outcome ask(Sum sum, Map<String, String> written, LengthUnit shopUnit) {
         try {
             return strictly(sum, written, shopUnit);
-        } catch (IllegalArgumentException | ArithmeticException beyond) {
-            // A quantity refused to be built in the middle of the sum: some figure is far outside the trade.
-            String why = beyond.getMessage();
+        } catch (OutOfRange beyond) {
+            // A quantity was not built in the middle of the sum: some figure is far outside the trade.
             return new Outcome.Refused(
-                    sum.name(),
-                    "these figures lead to something that cannot be worked out" + (why == null ? "." : ": " + why));
+                    sum.name(), "these figures lead to something far outside the trade: " + beyond.getMessage() + ".");
         }
     }
 
-    /** As {@link #ask}, but lets a fault in the middle of the sum through, so that tests find what the sum should refuse. */
+    /** As {@link #ask}, but lets a quantity out of range through, so that tests find what the sum should refuse by its field. */
     static Outcome strictly(Sum sum, Map<String, String> written, LengthUnit shopUnit) {
         try {
             LengthUnit unit = unit(written, shopUnit);

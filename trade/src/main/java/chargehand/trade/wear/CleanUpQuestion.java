@@ -16,6 +16,9 @@ final class CleanUpQuestion {
     /** A reading below this share of the largest is a slip of the pen. */
     private static final double SLIP = 0.5;
 
+    /** Plated or built up, a part may be larger than new, but not by more than this. */
+    private static final double GROWN = 1.1;
+
     private final Asked asked;
     private final List<Entry> entries;
 
@@ -78,6 +81,17 @@ final class CleanUpQuestion {
                 .filter(size -> survey.largestReading().mm() < SLIP * size.mm())
                 .ifPresent(size -> {
                     throw Refusal.of(CleanUpSum.NEW_SIZE, "the readings are less than half of this: check both.");
+                });
+        asked.find(CleanUpSum.NEW_SIZE)
+                .filter(size -> survey.largestReading().mm() > GROWN * size.mm())
+                .ifPresent(size -> {
+                    throw Refusal.of(
+                            CleanUpSum.NEW_SIZE, "a reading is larger than this by a tenth and more: check both.");
+                });
+        asked.find(CleanUpSum.LEAST)
+                .filter(size -> survey.largestReading().mm() < SLIP * size.mm())
+                .ifPresent(size -> {
+                    throw Refusal.of(CleanUpSum.LEAST, "the readings are less than half of this: check both.");
                 });
         if (asked.has(CleanUpSum.NEW_SIZE)
                 && asked.has(CleanUpSum.LEAST)

@@ -78,5 +78,7 @@ class CutSumTest {
                 .isRefusedAt("speeds", "1 and");
         Ask.of("cut", "kind", "turn", "material", "EN8", "diameter", "50", "power", "2 W")
                 .isRefusedAt("power", "power");
+        Ask.of("cut", "kind", "turn", "material", "EN8", "diameter", "50", "feeds", "316")
+                .isRefusedAt("feeds", "coarser than any cut");
     }
 }

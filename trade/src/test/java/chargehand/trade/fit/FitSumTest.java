@@ -73,5 +73,6 @@ class FitSumTest {
         Ask.of("fit", "size", "25", "hole", "H70").isRefusedAt("hole", "01 to 18");
         Ask.of("fit", "size", "4000", "hole", "H7").isRefusedAt("hole", "ends at 3150 mm");
         Ask.of("fit", "size", "600", "hole", "H7", "shaft", "x6").isRefusedAt("shaft", "gives no x6");
+        Ask.of("fit", "size", "0.03", "hole", "H7", "shaft", "d9").isRefusedAt("shaft", "takes the whole");
     }
 }

@@ -88,9 +88,10 @@ class NameThreadSumTest {
         assertThat(sum).isBetween(0.98, 1 + 1e-9);
     }
 
-    @Test
-    void nothingNear_isRefused() {
-        assertThat(ask(Map.of("diameter", "900 mm", "tpi", "19")))
+    @ParameterizedTest
+    @CsvSource({"900 mm, 19", "166 mm, 11", "12 mm, 1.2", "20 mm, 40"})
+    void nothingNear_isRefused(String diameter, String tpi) {
+        assertThat(ask(Map.of("diameter", diameter, "tpi", tpi)))
                 .isInstanceOfSatisfying(Outcome.Refused.class, refused -> {
                     assertThat(refused.field()).isEqualTo("diameter");
                     assertThat(refused.say()).contains("no listed thread");

@@ -187,4 +187,14 @@ class OverWiresSumTest {
                         Outcome.Refused.class,
                         refused -> assertThat(refused.field()).isEqualTo(field));
     }
+
+    /** An effective diameter lies between the minor and the major one, or something was misread. */
+    @ParameterizedTest
+    @ValueSource(strings = {"18 mm", "25 mm", "900 m"})
+    void reading_ofAnotherThread_isRefused(String reading) {
+        assertThat(ask(Map.of("thread", "M20", "wire", "1.5 mm", "reading", reading)))
+                .isInstanceOfSatisfying(
+                        Outcome.Refused.class,
+                        refused -> assertThat(refused.field()).isEqualTo("reading"));
+    }
 }

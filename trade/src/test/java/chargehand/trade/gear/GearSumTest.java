@@ -85,6 +85,7 @@ class GearSumTest {
         Ask.of("gear", "teeth", "30", "module", "900").isRefusedAt("module", "0.05 to 100");
         Ask.of("gear", "teeth", "30", "module", "2", "spanTeeth", "25").isRefusedAt("spanTeeth", "over 4 is best");
         Ask.of("gear", "teeth", "30", "module", "2", "pin", "1 mm").isRefusedAt("pin", "3.456");
+        Ask.of("gear", "teeth", "30", "module", "2", "pin", "9 mm").isRefusedAt("pin", "3.456");
         Ask.of("gear", "teeth", "30", "module", "2", "pressureAngle", "45").isRefusedAt("pressureAngle", "30°");
     }
 

@@ -63,5 +63,6 @@ class SineSumTest {
     void sine_wronglyAsked_isRefusedBesideItsField() {
         Ask.of("sine", "angle", "90", "bar", "100").isRefusedAt("angle", "between 0° and 90°");
         Ask.of("sine", "angle", "30").isRefusedAt("bar", "needed");
+        Ask.of("sine", "angle", "30", "bar", "0.5 mm").isRefusedAt("bar", "1 mm");
     }
 }

@@ -102,6 +102,8 @@ class CleanUpSumTest {
         Ask.of("clean-up", "readings", "A:0:25; A:90:2.5").isRefusedAt("readings", "not of one diameter");
         Ask.of("clean-up", "readings", "A:0:25", "newSize", "100").isRefusedAt("newSize", "half");
         Ask.of("clean-up", "readings", "A:0:25", "newSize", "26", "least", "27").isRefusedAt("least", "new");
+        Ask.of("clean-up", "readings", "A:0:25", "newSize", "20").isRefusedAt("newSize", "larger than this");
+        Ask.of("clean-up", "readings", "A:0:25", "least", "60").isRefusedAt("least", "half");
         Ask.of("clean-up", "readings", "A:400:25").isRefusedAt("readings", "turn");
     }
 }
