@@ -7,6 +7,9 @@ public sealed interface Hold {
     /** Jaws of a chuck on the outside; the jaws' own number is in the words beside the picture. */
     record Chuck(Grip grip, Support support) implements Hold {}
 
+    /** Jaws of a chuck opening in a bore at the headstock's end. */
+    record JawsInside(Grip grip) implements Hold {}
+
     /** A collet closing on the outside. */
     record Collet(Grip grip, Support support) implements Hold {}
 

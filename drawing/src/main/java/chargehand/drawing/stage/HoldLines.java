@@ -18,6 +18,9 @@ final class HoldLines {
     /** Half the width of a clamp over the work (mm on paper). */
     private static final double CLAMP = 4;
 
+    /** How far the chuck's body stands behind work that sits on the steps of its jaws (mm on paper). */
+    private static final double JAW_STEP = 4;
+
     private static final double CONE = Math.tan(Math.toRadians(30));
 
     private final Held held;
@@ -59,6 +62,7 @@ final class HoldLines {
             case Hold.DividingHead head -> dividingHead();
             case Hold.Centres centres -> centres();
             case Hold.Mandrel mandrel -> mandrel();
+            case Hold.JawsInside jaws -> jawsInside();
             case Hold.Vee vee -> vee();
             case Hold.Clamped clamped -> tint.pair(from, to, work, body());
         }
@@ -102,6 +106,12 @@ final class HoldLines {
         tint.box(-6, -work, end + 6, work);
         centre(-6, -1);
         centre(end + 6, 1);
+    }
+
+    /** Jaws that reach from the chuck into the bore and bear outward on it. */
+    private void jawsInside() {
+        tint.box(-JAW_STEP - BODY, -body(), -JAW_STEP, body());
+        tint.pair(-JAW_STEP, to, 0.45 * work, work);
     }
 
     private void vee() {

@@ -8,6 +8,7 @@ import chargehand.part.End;
 import chargehand.trade.sum.Step;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * One way of holding the work as it stands.
@@ -20,6 +21,7 @@ import java.util.Set;
  * @param gripped what the jaws bear on, to know what the work is held true to
  * @param costs the time to set up once and to load each piece
  * @param instructions how to set it up
+ * @param outOfRound how far a hollow place goes out of round under the jaws, so that what is cut in it is lobed after
  * @param working grip, overhang and run-out as worked out
  */
 public record Choice(
@@ -31,6 +33,7 @@ public record Choice(
         Gripped gripped,
         Costs costs,
         List<String> instructions,
+        Length outOfRound,
         List<Step> working) {
     public Choice {
         faces = Set.copyOf(faces);
@@ -79,17 +82,47 @@ public record Choice(
         record OnCentres() implements Gripped {}
     }
 
+    /** A holding that presses nothing out of round. */
+    Choice(
+            Machine machine,
+            Holding holding,
+            Work work,
+            Stretch clear,
+            Set<End> faces,
+            Gripped gripped,
+            Costs costs,
+            List<String> instructions,
+            List<Step> working) {
+        this(machine, holding, work, clear, faces, gripped, costs, instructions, Length.ZERO, working);
+    }
+
+    /** The same, pressed out of round, with the working of it. */
+    Choice pressed(Length by, List<Step> more) {
+        List<Step> all = Stream.concat(working.stream(), more.stream()).toList();
+        return new Choice(machine, holding, work, clear, faces, gripped, costs, instructions, by, all);
+    }
+
     /** The run-out to expect in this holding, against what it is held by. */
     public Length runOut() {
+        return holding.runOut();
+    }
+
+    /** The ends into which tools can go along the axis: not where a mandrel or opening jaws fill the bore. */
+    public Set<End> open() {
         return switch (holding) {
-            case Holding.InChuck chuck -> chuck.runOut();
-            case Holding.InCollet collet -> collet.runOut();
-            case Holding.BetweenCentres centres -> centres.runOut();
-            case Holding.OnMandrel mandrel -> mandrel.runOut();
-            case Holding.InDividingHead head -> head.runOut();
-            case Holding.LaidAcross laid -> Length.ZERO;
-            case Holding.InVice vice -> Length.ZERO;
-            case Holding.Clamped clamped -> Length.ZERO;
+            case Holding.InChuck chuck ->
+                switch (chuck.bearing()) {
+                    case Holding.Bearing.Closing closing -> faces;
+                    case Holding.Bearing.SoftJaws soft -> faces;
+                    case Holding.Bearing.Opening opening -> Set.of();
+                };
+            case Holding.OnMandrel mandrel -> Set.of();
+            case Holding.InCollet collet -> faces;
+            case Holding.BetweenCentres centres -> faces;
+            case Holding.InDividingHead head -> faces;
+            case Holding.LaidAcross laid -> faces;
+            case Holding.InVice vice -> faces;
+            case Holding.Clamped clamped -> faces;
         };
     }
 

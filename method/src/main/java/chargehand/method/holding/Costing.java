@@ -1,6 +1,7 @@
 package chargehand.method.holding;
 
 import chargehand.measure.WorkTime;
+import chargehand.method.kit.Chuck;
 
 /**
  * What a holding costs in time: to set the machine up for it once, and to load, true and unload one piece. Shop estimates
@@ -16,12 +17,21 @@ final class Costing {
         return new Choice.Costs(WorkTime.minutes(setting), WorkTime.minutes(loading));
     }
 
-    static Choice.Costs selfCentring(GripRules.Steadying support) {
+    static Choice.Costs jaws(Chuck chuck, GripRules.Steadying support) {
+        return chuck.isIndependent() ? dialled(support) : selfCentring(support);
+    }
+
+    /** Soft jaws are put on and bored to the work first. */
+    static Choice.Costs softJaws(GripRules.Steadying support) {
+        return minutes(18 + supportMinutes(support), support == GripRules.Steadying.NONE ? 0.7 : 1.2);
+    }
+
+    private static Choice.Costs selfCentring(GripRules.Steadying support) {
         return minutes(4 + supportMinutes(support), support == GripRules.Steadying.NONE ? 0.7 : 1.2);
     }
 
     /** Each piece is dialled true. */
-    static Choice.Costs dialled(GripRules.Steadying support) {
+    private static Choice.Costs dialled(GripRules.Steadying support) {
         return minutes(6 + supportMinutes(support), 6);
     }
 

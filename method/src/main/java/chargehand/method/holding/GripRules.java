@@ -1,6 +1,7 @@
 package chargehand.method.holding;
 
 import chargehand.measure.Length;
+import chargehand.method.kit.Chuck;
 import chargehand.trade.sum.Source;
 
 /**
@@ -35,6 +36,9 @@ final class GripRules {
     /** What four-jaw work is dialled to, whatever the chuck. */
     static final Length DIALLED = Length.mm(0.02);
 
+    /** What packing, of one thickness as near as may be, adds to the run-out of jaws on a scroll. */
+    static final Length PACKING = Length.mm(0.02);
+
     /** The run-out of work between true centres. */
     static final Length CENTRES = Length.mm(0.01);
 
@@ -54,6 +58,12 @@ final class GripRules {
     static Length leastGrip(Length diameter, Length overhang, boolean centred) {
         Length byDiameter = Length.most(LEAST_GRIP, diameter.times(GRIP_OF_DIAMETER));
         return centred ? byDiameter : Length.most(byDiameter, overhang.times(GRIP_OF_OVERHANG));
+    }
+
+    /** The run-out in hard jaws: as measured for the chuck, and what packing adds; what is dialled is dialled packed. */
+    static Length runOut(Chuck chuck, boolean packed) {
+        Length measured = packed ? chuck.runOut().plus(PACKING) : chuck.runOut();
+        return chuck.isIndependent() ? DIALLED : measured;
     }
 
     /** The slenderness allowed with this support. */

@@ -10,6 +10,8 @@ import java.util.Optional;
 
 /** How to set a holding up, said to the person who does it. */
 final class HoldingWords {
+    private static final String PACKING = "Copper or card between the jaws and the finished surface.";
+
     private HoldingWords() {}
 
     /** The steps for a chuck or collet with the work standing out so far. */
@@ -19,8 +21,8 @@ final class HoldingWords {
         String end = "end " + place.headstock().other() + " outwards";
         switch (holding) {
             case Holding.InChuck chuck -> {
+                steps.addAll(bearing(chuck, unit));
                 steps.add("Hold in the " + chuck.chuck() + ", " + end + ", " + out + " out of the jaws.");
-                packing(place.gripped()).ifPresent(steps::add);
                 if (chuck.jaws() == 4) {
                     steps.add("Dial true to " + LengthText.in(chuck.runOut(), unit) + " before cutting.");
                 }
@@ -45,10 +47,35 @@ final class HoldingWords {
         return steps;
     }
 
+    /** What is seen to before the work goes in. */
+    private static List<String> bearing(Holding.InChuck chuck, LengthUnit unit) {
+        String size = LengthText.in(chuck.grip().diameter(), unit);
+        return switch (chuck.bearing()) {
+            case Holding.Bearing.Closing(boolean packed) -> packed ? List.of(PACKING) : List.of();
+            case Holding.Bearing.Opening(boolean packed) -> packed ? List.of(PACKING) : List.of();
+            case Holding.Bearing.SoftJaws() ->
+                List.of(
+                        "Put soft jaws on the " + chuck.chuck() + " and close them on a ring or slug behind.",
+                        "Bore them to fit the work as measured, " + size
+                                + ", relieved in the corner, and try it in them.");
+        };
+    }
+
+    /** Steps for jaws that open in a bore. */
+    static List<String> opening(Holding.InChuck chuck, LengthUnit unit) {
+        var steps = new ArrayList<String>(bearing(chuck, unit));
+        steps.add("Jaws of the " + chuck.chuck() + " reversed or stepped to open in the bore of "
+                + LengthText.in(chuck.grip().diameter(), unit) + ", end "
+                + chuck.headstock().other() + " outwards; set it back square against them.");
+        if (chuck.jaws() == 4) {
+            steps.add("Dial true to " + LengthText.in(chuck.runOut(), unit) + " before cutting.");
+        }
+        return steps;
+    }
+
     private static Optional<String> packing(Choice.Gripped gripped) {
         return switch (gripped) {
-            case Choice.Gripped.OnSection section ->
-                Optional.of("Copper or card between the jaws and the finished surface.");
+            case Choice.Gripped.OnSection section -> Optional.of(PACKING);
             case Choice.Gripped.Raw raw -> Optional.empty();
             case Choice.Gripped.OnBore bore -> Optional.empty();
             case Choice.Gripped.OnCentres centres -> Optional.empty();

@@ -5,22 +5,27 @@ import chargehand.method.kit.Lathe;
 import chargehand.method.kit.Mill;
 import chargehand.method.kit.RadialDrill;
 import chargehand.method.work.Standing;
+import chargehand.part.Body;
+import chargehand.trade.material.Material;
 import java.util.ArrayList;
 import java.util.List;
 
 /** Every way in which a shop's kit can hold a piece of turned work as it stands. */
 public final class Holdings {
     private final Kit kit;
+    private final Walls walls;
 
-    public Holdings(Kit kit) {
+    /** @param material what the work is of, for how it gives where it is pressed */
+    public Holdings(Kit kit, Body.Turned body, Material material) {
         this.kit = kit;
+        this.walls = new Walls(body, material);
     }
 
     /** The choices, in the order of the kit. */
     public List<Choice> list(Standing work) {
         var choices = new ArrayList<Choice>();
         for (Lathe lathe : kit.lathes()) {
-            choices.addAll(LatheHoldings.list(lathe, work));
+            choices.addAll(LatheHoldings.list(lathe, work, walls));
             choices.addAll(CentreHoldings.list(lathe, work, kit.tooling().mandrels()));
         }
         for (Mill mill : kit.mills()) {

@@ -19,15 +19,17 @@ import java.util.Set;
 final class LatheHoldings {
     private final Lathe lathe;
     private final Standing work;
+    private final Walls walls;
     private final List<Choice> choices = new ArrayList<>();
 
-    private LatheHoldings(Lathe lathe, Standing work) {
+    private LatheHoldings(Lathe lathe, Standing work, Walls walls) {
         this.lathe = lathe;
         this.work = work;
+        this.walls = walls;
     }
 
-    static List<Choice> list(Lathe lathe, Standing work) {
-        var holdings = new LatheHoldings(lathe, work);
+    static List<Choice> list(Lathe lathe, Standing work, Walls walls) {
+        var holdings = new LatheHoldings(lathe, work, walls);
         if (!largestSwing(work).isMoreThan(lathe.room().overSlide())) {
             for (End headstock : End.values()) {
                 holdings.addAll(headstock);
@@ -50,6 +52,9 @@ final class LatheHoldings {
                 for (Chuck chuck : lathe.holders().chucks()) {
                     GripPlace.list(work, headstock, chuck.jawLength())
                             .forEach(place -> addChuck(place, chuck, support));
+                    chuck.soft()
+                            .ifPresent(soft -> GripPlace.list(work, headstock, soft.jawLength())
+                                    .forEach(place -> addSoft(place, chuck, soft, support)));
                 }
                 for (ColletSet collets : lathe.holders().collets()) {
                     GripPlace.list(work, headstock, collets.gripLength())
@@ -57,6 +62,11 @@ final class LatheHoldings {
                 }
             }
         }
+        var opening = new OpeningHoldings(lathe, work, walls);
+        BoreGrip.list(work, headstock)
+                .forEach(bore -> lathe.holders()
+                        .chucks()
+                        .forEach(chuck -> opening.of(bore, chuck).ifPresent(choices::add)));
     }
 
     /** A centre needs its hole at the outer end; a steady needs to be owned and to take the work. */
@@ -80,12 +90,41 @@ final class LatheHoldings {
         if (!even || !chuck.grips(place.diameter()) || !isSound(place, grip, chuck.jawLength(), support)) {
             return;
         }
-        boolean dialled = chuck.isIndependent();
-        Length runOut = dialled ? GripRules.DIALLED : chuck.runOut();
+        boolean packed = place.gripped() instanceof Choice.Gripped.OnSection;
         var holding = new Holding.InChuck(
-                chuck.name(), chuck.jaws(), gripped(place, grip), place.headstock(), support(support), runOut);
-        Choice.Costs costs = dialled ? Costing.dialled(support) : Costing.selfCentring(support);
-        choices.add(choice(place, holding, support, costs, runOut));
+                chuck.name(),
+                chuck.jaws(),
+                new Holding.Bearing.Closing(packed),
+                gripped(place, grip),
+                place.headstock(),
+                support(support),
+                GripRules.runOut(chuck, packed));
+        if (!walls.isNipped(work, holding.grip(), holding.bearing())) {
+            add(place, holding, support, Costing.jaws(chuck, support));
+        }
+    }
+
+    /** Soft jaws want a true surface, and none but a round one is bored for. */
+    private void addSoft(GripPlace place, Chuck chuck, Chuck.SoftJaws soft, Steadying support) {
+        Length grip = place.grip(soft.jawLength());
+        boolean fits = place.sides() == 0 && isTrue(place) && soft.outside().contain(place.diameter());
+        if (!fits || !isSound(place, grip, soft.jawLength(), support)) {
+            return;
+        }
+        var holding = new Holding.InChuck(
+                chuck.name(),
+                chuck.jaws(),
+                new Holding.Bearing.SoftJaws(),
+                gripped(place, grip),
+                place.headstock(),
+                support(support),
+                soft.runOut());
+        add(place, holding, support, Costing.softJaws(support));
+    }
+
+    private void add(GripPlace place, Holding.InChuck holding, Steadying support, Choice.Costs costs) {
+        Length outOfRound = walls.outOfRound(holding.grip(), holding.bearing(), holding.jaws());
+        choices.add(choice(place, holding, support, costs).pressed(outOfRound, walls.working(holding, lathe.unit())));
     }
 
     private void addCollet(GripPlace place, ColletSet collets, Steadying support) {
@@ -98,7 +137,7 @@ final class LatheHoldings {
         }
         var holding = new Holding.InCollet(
                 collets.name(), gripped(place, grip), place.headstock(), support(support), collets.runOut());
-        choices.add(choice(place, holding, support, Costing.collet(support), collets.runOut()));
+        choices.add(choice(place, holding, support, Costing.collet(support)));
     }
 
     /** A collet wants a true surface: a turned one, or bright bar. */
@@ -145,7 +184,7 @@ final class LatheHoldings {
         };
     }
 
-    private Choice choice(GripPlace place, Holding holding, Steadying support, Choice.Costs costs, Length runOut) {
+    private Choice choice(GripPlace place, Holding holding, Steadying support, Choice.Costs costs) {
         Overhang overhang = Overhang.of(work, place);
         End free = place.headstock().other();
         boolean axial = support == Steadying.NONE && overhang.slenderness() <= GripRules.most(support);
@@ -159,7 +198,7 @@ final class LatheHoldings {
                 place.gripped(),
                 work.isLong() ? Costing.onBar(costs) : costs,
                 HoldingWords.instructions(holding, place, overhang, lathe.unit()),
-                HeldWorking.of(overhang, support, runOut, lathe.unit()));
+                HeldWorking.of(overhang, support, holding.runOut(), lathe.unit()));
     }
 
     /** From the jaws as far out as the work is stiff enough to be cut. */

@@ -14,6 +14,7 @@ import java.util.Optional;
  * @param inside the bores it grips from inside; empty where its jaws do not
  * @param jawLength how far the jaws bear along the work
  * @param runOut the total indicator reading as measured on a true bar; for independent jaws, what is left after dialling
+ * @param soft its soft jaws, if it has any
  */
 public record Chuck(
         String name,
@@ -22,13 +23,29 @@ public record Chuck(
         Limits outside,
         Optional<Limits> inside,
         Length jawLength,
-        Length runOut) {
+        Length runOut,
+        Optional<SoftJaws> soft) {
     public Chuck {
         if (jaws != 3 && jaws != 4 && jaws != 6) {
             throw new IllegalArgumentException("a chuck has 3, 4 or 6 jaws, not " + jaws);
         }
         if (!jawLength.isPositive() || runOut.isNegative()) {
             throw new IllegalArgumentException("jaws have a length and run-out is not below zero");
+        }
+    }
+
+    /**
+     * Soft jaws, bored where they are to the size of the work.
+     *
+     * @param outside the diameters they can be bored to
+     * @param jawLength how far they bear along the work
+     * @param runOut the total indicator reading as measured on work in jaws just bored
+     */
+    public record SoftJaws(Limits outside, Length jawLength, Length runOut) {
+        public SoftJaws {
+            if (!jawLength.isPositive() || runOut.isNegative()) {
+                throw new IllegalArgumentException("jaws have a length and run-out is not below zero");
+            }
         }
     }
 
@@ -47,6 +64,11 @@ public record Chuck(
     /** Whether it grips this diameter (or these flats) from outside. */
     public boolean grips(Length diameter) {
         return outside.contain(diameter);
+    }
+
+    /** Whether its jaws, opening, grip in this bore. */
+    public boolean gripsInside(Length bore) {
+        return inside.filter(range -> range.contain(bore)).isPresent();
     }
 
     /**

@@ -6,18 +6,48 @@ import chargehand.part.End;
 
 /** How the work is held. */
 public sealed interface Holding {
+    /** The total indicator reading to expect as held, against what the work is held by; 0 where nothing turns. */
+    default Length runOut() {
+        return switch (this) {
+            case InChuck chuck -> chuck.runOut();
+            case InCollet collet -> collet.runOut();
+            case BetweenCentres centres -> centres.runOut();
+            case OnMandrel mandrel -> mandrel.runOut();
+            case InDividingHead head -> head.runOut();
+            case LaidAcross laid -> Length.ZERO;
+            case InVice vice -> Length.ZERO;
+            case Clamped clamped -> Length.ZERO;
+        };
+    }
+
     /**
-     * In a chuck on the spindle, outside jaws closing on the work.
+     * In a chuck on the spindle.
      *
      * @param chuck its name in the kit
      * @param jaws 3 self-centring, 4 independent (dialled true) or 6
-     * @param grip where the jaws bear
+     * @param bearing what bears on the work, and from which side
+     * @param grip where it bears; the diameter is that of the bore where jaws open in one
      * @param headstock the end of the part that points to the headstock
      * @param support what holds the outer end, if anything
      * @param runOut the total indicator reading to expect as held, after dialling where the chuck is dialled
      */
-    record InChuck(String chuck, int jaws, Grip grip, End headstock, Support support, Length runOut)
-            implements Holding {}
+    record InChuck(String chuck, int jaws, Bearing bearing, Grip grip, End headstock, Support support, Length runOut)
+            implements Holding {
+        /** Held by bare jaws that close on stock. */
+        public InChuck(String chuck, int jaws, Grip grip, End headstock, Support support, Length runOut) {
+            this(chuck, jaws, new Bearing.Closing(false), grip, headstock, support, runOut);
+        }
+
+        /** The same with something else that bears on the work. */
+        public InChuck with(Bearing other) {
+            return new InChuck(chuck, jaws, other, grip, headstock, support, runOut);
+        }
+
+        /** The same with another grip. */
+        public InChuck with(Grip other) {
+            return new InChuck(chuck, jaws, bearing, other, headstock, support, runOut);
+        }
+    }
 
     /** In a collet; as a chuck, with the collet's own run-out. */
     record InCollet(String collet, Grip grip, End headstock, Support support, Length runOut) implements Holding {}
@@ -76,6 +106,26 @@ public sealed interface Holding {
         public Length length() {
             return to.minus(from);
         }
+    }
+
+    /** What bears on work that is held in a chuck. */
+    sealed interface Bearing {
+        /**
+         * Hard jaws closing on the outside.
+         *
+         * @param packed whether copper or card of one thickness lies between them and a surface that is not to be marked
+         */
+        record Closing(boolean packed) implements Bearing {}
+
+        /**
+         * Hard jaws opening in a bore.
+         *
+         * @param packed whether copper or card of one thickness lies between them and a bore that is not to be marked
+         */
+        record Opening(boolean packed) implements Bearing {}
+
+        /** Soft jaws, bored where they are to the diameter gripped: they mark nothing and hold all round. */
+        record SoftJaws() implements Bearing {}
     }
 
     /** What holds the outer end. */

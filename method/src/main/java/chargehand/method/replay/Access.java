@@ -20,6 +20,9 @@ record Access(Span clear, List<Obstacle> blocked, Set<End> facing, Set<End> axia
     /** Half of what the bearing pads of a fixed steady take up along the work (common practice). */
     static final Length STEADY_HALF_WIDTH = Length.mm(8);
 
+    /** The most that a bore's edge takes up between the face of the work and where jaws that open in it begin to bear. */
+    private static final Length BORE_EDGE = Length.mm(6);
+
     /** Farther along the axis than any work reaches. */
     private static final Length FAR = Length.mm(100_000);
 
@@ -34,7 +37,7 @@ record Access(Span clear, List<Obstacle> blocked, Set<End> facing, Set<End> axia
 
     static Access of(Holding holding) {
         return switch (holding) {
-            case Holding.InChuck chuck -> chucked(chuck.grip(), chuck.headstock(), chuck.support());
+            case Holding.InChuck chuck -> inChuck(chuck);
             case Holding.InCollet collet -> chucked(collet.grip(), collet.headstock(), collet.support());
             case Holding.InDividingHead head -> chucked(head.grip(), head.headstock(), head.support());
             case Holding.BetweenCentres centres -> betweenCentres(centres);
@@ -43,6 +46,24 @@ record Access(Span clear, List<Obstacle> blocked, Set<End> facing, Set<End> axia
             case Holding.InVice vice -> new Access(open(), List.of(), Set.of(), Set.of());
             case Holding.Clamped clamped -> new Access(open(), List.of(), Set.of(), Set.of());
         };
+    }
+
+    private static Access inChuck(Holding.InChuck chuck) {
+        return chuck.bearing() instanceof Holding.Bearing.Opening
+                ? opening(chuck)
+                : chucked(chuck.grip(), chuck.headstock(), chuck.support());
+    }
+
+    /** Jaws in the bore leave the outside clear as far as they reach in, and keep every tool out of the bore. */
+    private static Access opening(Holding.InChuck chuck) {
+        End free = chuck.headstock().other();
+        Length back = free == End.A ? chuck.grip().to() : chuck.grip().from();
+        Length body = chuck.headstock().from(back, BORE_EDGE);
+        return new Access(
+                beyond(body, free),
+                List.of(new Obstacle("chuck", beyond(body, chuck.headstock()))),
+                Set.of(free),
+                Set.of());
     }
 
     private static Span open() {

@@ -53,6 +53,15 @@ final class Believable {
     /** How near the top slide can be set to an angle (degrees). */
     static final double ANGLE_NEAR = 0.05;
 
+    /** The thinnest wall that hard jaws press on, as a share of the diameter they grip. */
+    static final double LEAST_WALL_IN_HARD_JAWS = 1.0 / 20;
+
+    /** The thinnest wall that soft jaws press on, since they bear nearly all round. */
+    static final double LEAST_WALL_IN_SOFT_JAWS = 1.0 / 60;
+
+    /** What packing adds to the run-out of jaws on a scroll, at the least. */
+    static final Length PACKING = Length.mm(0.01);
+
     private static final double MOST_UNSUPPORTED = 6;
     private static final double MOST_CENTRED = 14;
     private static final double MOST_STEADIED = 28;

@@ -21,6 +21,10 @@ public record Fault(Code code, int setUp, int operation, String say) {
         GRIP_ON_AIR,
         /** What is gripped is a thread, a taper or a groove. */
         GRIP_SPOILS,
+        /** Hard jaws without packing would mark a surface that is finished. */
+        GRIP_MARKS,
+        /** A wall under the jaws is too thin for them: it is pressed out of round. */
+        GRIP_NIPS,
         /** The jaws bear on too little to hold. */
         GRIP_TOO_SHORT,
         /** The grip is longer than the jaws. */

@@ -7,6 +7,7 @@ import chargehand.method.kit.ColletSet;
 import chargehand.method.kit.Vice;
 import chargehand.method.plan.Holding;
 import chargehand.part.End;
+import chargehand.part.shape.Solid;
 import java.util.List;
 import java.util.Optional;
 
@@ -138,6 +139,44 @@ final class GripCheck {
                 !grip.length().isLessThan(Believable.LEAST_GRIP),
                 Fault.Code.GRIP_TOO_SHORT,
                 () -> "a dog does not hold on " + faults.size(grip.length()));
+    }
+
+    /** Soft jaws are bored round, and bear on nothing with flats. */
+    void round() {
+        faults.unless(sides() == 0, Fault.Code.NO_HOLDER, () -> "soft jaws are bored for round work, not for flats");
+    }
+
+    /** Bare jaws bear on no surface that is to size already. */
+    void unmarked(Solid wanted) {
+        faults.unless(
+                !isFinished(wanted),
+                Fault.Code.GRIP_MARKS,
+                () -> "bare jaws would mark the finished surface of " + faults.size(grip.diameter()));
+    }
+
+    /** What is still to be threaded is not finished, though it is at its major diameter. */
+    private boolean isFinished(Solid wanted) {
+        Length atSize = Carving.within(wanted.outer(), span)
+                .map(outside -> Level.of(outside, grip.diameter().half(), Deviation.ALLOWED))
+                .orElse(Length.ZERO);
+        Length threaded = wanted.threads().stream()
+                .filter(thread -> !thread.inside())
+                .flatMap(thread -> new Span(thread.from(), thread.to()).common(span).stream())
+                .map(Span::length)
+                .reduce(Length.ZERO, Length::plus);
+        return atSize.minus(threaded).isMoreThan(Deviation.ALLOWED);
+    }
+
+    /** The wall under the jaws stands their push. */
+    void wall(double least) {
+        Length hollow = Carving.within(work.inner(), span)
+                .map(inside -> inside.most(inside.start(), inside.end()))
+                .orElse(Length.ZERO);
+        Length wall = grip.diameter().half().minus(hollow);
+        faults.unless(
+                hollow.isZero() || wall.over(grip.diameter()) >= least,
+                Fault.Code.GRIP_NIPS,
+                () -> "a wall of " + faults.size(wall) + " under the jaws is pressed out of round");
     }
 
     private void onMetal() {

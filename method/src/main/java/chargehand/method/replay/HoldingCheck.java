@@ -13,17 +13,21 @@ import chargehand.method.kit.RadialDrill;
 import chargehand.method.kit.Saw;
 import chargehand.method.plan.Holding;
 import chargehand.part.End;
+import chargehand.part.shape.Solid;
 import java.util.Optional;
 
 /** Whether turned work, as it is put in, can be held as a set-up says, on the machine it names. */
 final class HoldingCheck {
     private final Kit kit;
     private final TurnedWork work;
+    private final Solid wanted;
     private final FaultList faults;
 
-    HoldingCheck(Kit kit, TurnedWork work, FaultList faults) {
+    /** @param wanted the finished part, whose surfaces are not to be marked */
+    HoldingCheck(Kit kit, TurnedWork work, Solid wanted, FaultList faults) {
         this.kit = kit;
         this.work = work;
+        this.wanted = wanted;
         this.faults = faults;
     }
 
@@ -67,11 +71,7 @@ final class HoldingCheck {
             noHolder(lathe, held.jaws() + "-jaw chuck called " + held.chuck());
             return;
         }
-        trueness(held.runOut(), chuck.get().runOut(), held.chuck());
-        var grip = new GripCheck(work, held.grip(), held.headstock(), faults);
-        grip.jaws(chuck.get());
-        grip.rest(chuck.get().jawLength(), lathe.room().spindleBore(), isSupported(held.support()));
-        supported(lathe, held.grip(), held.headstock(), held.support());
+        new JawsCheck(work, wanted, lathe, faults).check(held, chuck.get());
     }
 
     private void colleted(Lathe lathe, Holding.InCollet held) {
@@ -96,7 +96,7 @@ final class HoldingCheck {
                 () -> "the " + holder + " runs out by " + faults.size(measured) + " as measured, more than is said");
     }
 
-    private static boolean isSupported(Holding.Support support) {
+    static boolean isSupported(Holding.Support support) {
         return !(support instanceof Holding.Support.None);
     }
 

@@ -42,7 +42,7 @@ final class TieCheck {
         Length allowed = tie.runOut().length();
         faults.at(later.number(), 0);
         faults.unless(
-                isTrueTo(later.holding(), earlier) && !runOut(later.holding()).isMoreThan(allowed),
+                isTrueTo(later.holding(), earlier) && !later.holding().runOut().isMoreThan(allowed),
                 Fault.Code.NOT_TRUE,
                 () -> "'" + tie.of() + "' and '" + tie.to() + "' may run out to each other by " + faults.size(allowed)
                         + ", and this holding is not so true to the one made before");
@@ -67,7 +67,7 @@ final class TieCheck {
 
     private boolean isTrueTo(Holding holding, TiedPlace earlier) {
         return switch (holding) {
-            case Holding.InChuck held -> held.jaws() == 4 || isBy(held.grip(), earlier);
+            case Holding.InChuck held -> held.jaws() == 4 || isBy(held, earlier);
             case Holding.InCollet held -> isBy(held.grip(), earlier);
             case Holding.InDividingHead held -> isBy(held.grip(), earlier);
             case Holding.OnMandrel held ->
@@ -79,6 +79,13 @@ final class TieCheck {
             case Holding.InVice held -> false;
             case Holding.Clamped held -> false;
         };
+    }
+
+    private boolean isBy(Holding.InChuck held, TiedPlace earlier) {
+        boolean inside = held.bearing() instanceof Holding.Bearing.Opening;
+        return TiedPlace.middle(inside, held.grip().from(), held.grip().to())
+                .filter(place -> isBy(place, earlier))
+                .isPresent();
     }
 
     private boolean isBy(Holding.Grip grip, TiedPlace earlier) {
@@ -96,18 +103,5 @@ final class TieCheck {
     /** Work turned on its own centre holes is on the same axis each time. */
     private boolean isOnCentres(int setUp) {
         return setUp > 0 && method.setUps().get(setUp - 1).holding() instanceof Holding.BetweenCentres;
-    }
-
-    private static Length runOut(Holding holding) {
-        return switch (holding) {
-            case Holding.InChuck held -> held.runOut();
-            case Holding.InCollet held -> held.runOut();
-            case Holding.InDividingHead held -> held.runOut();
-            case Holding.OnMandrel held -> held.runOut();
-            case Holding.BetweenCentres held -> held.runOut();
-            case Holding.LaidAcross held -> Length.ZERO;
-            case Holding.InVice held -> Length.ZERO;
-            case Holding.Clamped held -> Length.ZERO;
-        };
     }
 }

@@ -89,7 +89,7 @@ final class TurnedReplay {
         if (machine.isEmpty()) {
             faults.add(Fault.Code.NO_MACHINE, "there is no machine called '" + setUp.machine() + "'");
         }
-        machine.ifPresent(each -> new HoldingCheck(kit, work, faults).check(each, setUp.holding()));
+        machine.ifPresent(each -> new HoldingCheck(kit, work, wanted, faults).check(each, setUp.holding()));
         var steps = new ArrayList<Proof.Step>();
         for (int i = 0; i < setUp.operations().size(); i++) {
             Operation operation = setUp.operations().get(i);

@@ -30,7 +30,8 @@ final class Changeover {
 
     /** What stays on the machine. */
     static String holder(Choice choice) {
-        return choice.machine().name() + ": " + HolderName.of(choice.holding()) + support(choice.holding());
+        return choice.machine().name() + ": " + HolderName.of(choice.holding()) + bearing(choice.holding())
+                + support(choice.holding());
     }
 
     private static String support(Holding holding) {
@@ -44,6 +45,17 @@ final class Changeover {
             case Holding.InVice vice -> "";
             case Holding.Clamped clamped -> "";
         };
+    }
+
+    /** Soft jaws are bored again for another diameter, and jaws are turned round to open. */
+    private static String bearing(Holding holding) {
+        return holding instanceof Holding.InChuck chuck
+                ? switch (chuck.bearing()) {
+                    case Holding.Bearing.Closing closing -> "";
+                    case Holding.Bearing.Opening opening -> " opening";
+                    case Holding.Bearing.SoftJaws soft -> " soft " + chuck.grip().diameter();
+                }
+                : "";
     }
 
     private static String support(Holding.Support support) {

@@ -19,11 +19,11 @@ final class InsideReach {
 
     boolean canMake(Task.Inside task) {
         Bore bore = task.bore();
-        boolean fromOwn = choice.faces().contains(bore.from());
+        boolean fromOwn = choice.open().contains(bore.from());
         boolean fromOther = Bores.isThrough(bore)
                 && !(bore instanceof Bore.Coned)
                 && Bores.mouth(bore) instanceof Edge.Plain
-                && choice.faces().contains(bore.from().other());
+                && choice.open().contains(bore.from().other());
         return (fromOwn || fromOther) && owned.has(bore) && reachesTo(bore);
     }
 

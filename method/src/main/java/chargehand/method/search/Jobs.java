@@ -26,9 +26,9 @@ final class Jobs {
 
     Jobs(Making making, ThreadWays ways, Unreached unreached, Effort effort) {
         this.making = making;
-        this.holdings = new Holdings(making.kit());
+        this.holdings = new Holdings(making.kit(), making.body(), making.material());
         this.ways = ways;
-        this.trueness = new Trueness(making.part().ties());
+        this.trueness = new Trueness(making.part());
         this.unreached = unreached;
         this.allowances = Allowances.of(making);
         this.effort = effort;

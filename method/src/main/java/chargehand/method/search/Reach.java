@@ -78,7 +78,7 @@ final class Reach {
     private boolean canDo(int number) {
         return switch (work.tasks().get(number)) {
             case Task.FaceOf face -> isTurning() && choice.faces().contains(face.end());
-            case Task.CentreIn centre -> isTurning() && choice.faces().contains(centre.end());
+            case Task.CentreIn centre -> isTurning() && choice.open().contains(centre.end());
             case Task.Turned turned -> isTurning() && canTurn(turned.index()) && isTrueEnough(number);
             case Task.Corner corner -> isTurning() && canFinish(corner);
             case Task.Threading thread -> isTurning() && canThread(thread) && isTrueEnough(number);

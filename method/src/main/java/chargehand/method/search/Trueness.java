@@ -5,24 +5,31 @@ import chargehand.method.holding.Choice;
 import chargehand.method.plan.Holding;
 import chargehand.method.task.Task;
 import chargehand.method.work.Standing;
+import chargehand.part.Part;
 import chargehand.part.Tie;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
 
 /**
- * The run-out budget: surfaces tied to each other are finished in one set-up, or the later one is held true enough to the
+ * What a holding must be true enough for: surfaces that are round within their limits though a thin wall is pressed, and the
+ * run-out budget: surfaces tied to each other are finished in one set-up, or the later one is held true enough to the
  * earlier.
  */
 final class Trueness {
     private final List<Tie> ties;
+    private final Roundness roundness;
 
-    Trueness(List<Tie> ties) {
-        this.ties = List.copyOf(ties);
+    Trueness(Part part) {
+        this.ties = part.ties();
+        this.roundness = new Roundness(part);
     }
 
     /** Whether a task may be done in this holding, given what is already done and what will be done in the same one. */
     boolean holds(Standing work, Choice choice, BitSet together, int number) {
+        if (!roundness.holds(work, choice, together, number)) {
+            return false;
+        }
         Optional<String> name = name(work.tasks().get(number));
         return name.isEmpty()
                 || ties.stream()

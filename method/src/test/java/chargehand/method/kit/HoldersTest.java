@@ -21,7 +21,8 @@ final class HoldersTest {
 
     private static Chuck chuck(int jaws, Chuck.Closing closing) {
         Limits grip = new Limits(Length.mm(5), Length.mm(100));
-        return new Chuck("chuck", jaws, closing, grip, Optional.empty(), Length.mm(25), Length.mm(0.05));
+        return new Chuck(
+                "chuck", jaws, closing, grip, Optional.empty(), Length.mm(25), Length.mm(0.05), Optional.empty());
     }
 
     @ParameterizedTest

@@ -17,6 +17,7 @@ import chargehand.method.replay.Fault.Code;
 import chargehand.part.End;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -40,7 +41,7 @@ final class FaultTest {
     }
 
     @ParameterizedTest
-    @MethodSource({"holding", "cutting", "inside", "setting", "whole"})
+    @MethodSource({"holding", "bearing", "cutting", "inside", "setting", "whole"})
     void of_oneThingWrong_faultFound(Wrong wrong) {
         Proof proof = Replay.of(wrong.work().drawn(), wrong.method(), KIT);
         assertThat(proof.made()).isFalse();
@@ -52,7 +53,7 @@ final class FaultTest {
 
     @Test
     void codes_allOfThem_areTried() {
-        var tried = Stream.of(holding(), cutting(), inside(), setting(), whole())
+        var tried = Stream.of(holding(), bearing(), cutting(), inside(), setting(), whole())
                 .flatMap(wrongs -> wrongs)
                 .map(Wrong::code)
                 .collect(Collectors.toCollection(() -> EnumSet.noneOf(Code.class)));
@@ -136,6 +137,60 @@ final class FaultTest {
                         "far out of the jaws",
                         Edits.in(pin().blank(new Blank.RoundBar(mm(-1), mm(194), mm(20), true)))
                                 .holding(1, held -> grip(156, 194, 20, End.B))));
+    }
+
+    /** What is wrong with what bears on the work. */
+    static Stream<Wrong> bearing() {
+        return Stream.of(
+                pin(Code.GRIP_MARKS, "2.0", "bare jaws", pin().holding(2, held -> chuck(0, 18, 12, End.A))),
+                ring(Code.GRIP_NIPS, "2.0", "in hard jaws", held -> Steps.packed(0, 18, 42, End.A)),
+                ring(Code.GRIP_TOO_SHORT, "2.0", "a grip of 6", held -> Steps.soft(0, 6, 42, End.A)),
+                ring(Code.GRIP_TOO_LONG, "2.0", "longer than soft jaws", held -> Steps.soft(-6, 20, 42, End.A)),
+                ring(Code.GRIP_ON_AIR, "2.0", "bored to another size", held -> Steps.soft(0, 18, 43, End.A)),
+                ring(Code.NO_HOLDER, "2.0", "larger than they are", held -> Steps.soft(0, 18, 142, End.A)),
+                ring(Code.NOT_TRUE, "2.0", "truer than measured", FaultTest::tooTrue),
+                ring(Code.NO_HOLDER, "2.0", "a bore too small for jaws", held -> Steps.opening(0, 18, 38, End.A)),
+                sleeve(Code.GRIP_ON_AIR, "3.0", "no such bore", held -> Steps.opening(0, 20, 66, End.A)),
+                sleeve(Code.GRIP_ON_AIR, "3.0", "beyond the bore", held -> Steps.opening(-15, 5, 70, End.A)),
+                sleeve(Code.GRIP_TOO_SHORT, "3.0", "a grip of 8", held -> Steps.opening(0, 8, 70, End.A)),
+                sleeve(Code.GRIP_TOO_LONG, "3.0", "a grip of 40", held -> Steps.opening(0, 40, 70, End.A)),
+                sleeve(Code.GRIP_MARKS, "3.0", "bare jaws in the bore", FaultTest::bare),
+                sleeve(Code.NOT_TRUE, "3.0", "truer than packed", FaultTest::tooTrue),
+                sleeve(Code.WRONG_SIDE, "3.1", "the wrong way round", held -> Steps.opening(20, 40, 70, End.B)));
+    }
+
+    private static Holding tooTrue(Holding held) {
+        var chuck = (Holding.InChuck) held;
+        return new Holding.InChuck(
+                chuck.chuck(),
+                chuck.jaws(),
+                chuck.bearing(),
+                chuck.grip(),
+                chuck.headstock(),
+                chuck.support(),
+                mm(0.01));
+    }
+
+    private static Holding bare(Holding held) {
+        return ((Holding.InChuck) held).with(new Holding.Bearing.Opening(false));
+    }
+
+    private static Wrong ring(Code code, String place, String what, UnaryOperator<Holding> change) {
+        return new Wrong(
+                code,
+                place,
+                what,
+                SmallWork.RING,
+                Edits.in(SmallWork.RING.method()).holding(2, change));
+    }
+
+    private static Wrong sleeve(Code code, String place, String what, UnaryOperator<Holding> change) {
+        return new Wrong(
+                code,
+                place,
+                what,
+                SmallWork.SLEEVE,
+                Edits.in(SmallWork.SLEEVE.method()).holding(3, change));
     }
 
     static Stream<Wrong> cutting() {

@@ -17,14 +17,7 @@ final class Grips {
 
     static Holding changed(Holding holding, UnaryOperator<Holding.Grip> change) {
         return switch (holding) {
-            case Holding.InChuck held ->
-                new Holding.InChuck(
-                        held.chuck(),
-                        held.jaws(),
-                        change.apply(held.grip()),
-                        held.headstock(),
-                        held.support(),
-                        held.runOut());
+            case Holding.InChuck held -> held.with(change.apply(held.grip()));
             case Holding.InCollet held ->
                 new Holding.InCollet(
                         held.collet(), change.apply(held.grip()), held.headstock(), held.support(), held.runOut());
@@ -44,6 +37,12 @@ final class Grips {
     static Holding turnedRound(Holding holding) {
         Holding.InChuck held = (Holding.InChuck) holding;
         return new Holding.InChuck(
-                held.chuck(), held.jaws(), held.grip(), held.headstock().other(), held.support(), held.runOut());
+                held.chuck(),
+                held.jaws(),
+                held.bearing(),
+                held.grip(),
+                held.headstock().other(),
+                held.support(),
+                held.runOut());
     }
 }

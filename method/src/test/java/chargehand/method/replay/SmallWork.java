@@ -17,12 +17,15 @@ import static chargehand.method.replay.Steps.face;
 import static chargehand.method.replay.Steps.groove;
 import static chargehand.method.replay.Steps.handDeburr;
 import static chargehand.method.replay.Steps.mm;
+import static chargehand.method.replay.Steps.opening;
 import static chargehand.method.replay.Steps.operation;
+import static chargehand.method.replay.Steps.packed;
 import static chargehand.method.replay.Steps.part;
 import static chargehand.method.replay.Steps.radius;
 import static chargehand.method.replay.Steps.ream;
 import static chargehand.method.replay.Steps.sawn;
 import static chargehand.method.replay.Steps.setUp;
+import static chargehand.method.replay.Steps.soft;
 import static chargehand.method.replay.Steps.turn;
 
 import chargehand.measure.LengthUnit;
@@ -59,7 +62,7 @@ enum SmallWork {
                             radius(20, 12, End.A, 1),
                             deburr(),
                             part(51, 54, End.A)),
-                    setUp(2, Steps.LATHE, chuck(0, 18, 12, End.A), face(End.B, 50), deburr()));
+                    setUp(2, Steps.LATHE, packed(0, 18, 12, End.A), face(End.B, 50), deburr()));
         }
     },
 
@@ -89,7 +92,7 @@ enum SmallWork {
                             chamfer(30, 40, End.A, 1),
                             deburr(),
                             part(-4, -1, End.B)),
-                    setUp(3, Steps.LATHE, chuck(5, 29, 40, End.B), face(End.A, 0), deburr()));
+                    setUp(3, Steps.LATHE, packed(5, 29, 40, End.B), face(End.A, 0), deburr()));
         }
     },
 
@@ -119,7 +122,7 @@ enum SmallWork {
                     setUp(
                             3,
                             Steps.LATHE,
-                            chuck(36, 52, 24, End.A),
+                            packed(36, 52, 24, End.A),
                             face(End.B, 81),
                             turn(56, 81, 25, 16),
                             chamfer(81, 16, End.A, 1.5),
@@ -160,13 +163,71 @@ enum SmallWork {
                     setUp(
                             4,
                             Steps.LATHE,
-                            chuck(18, 50, 30, End.A),
+                            packed(18, 50, 30, End.A),
                             face(End.B, 76),
                             turn(56, 76, 32, 30),
                             tapered(),
                             deburr()),
                     setUp(5, "radial drill", across("vee blocks"), crossHole(), handDeburr(LengthUnit.MILLIMETRE)),
                     setUp(6, "mill", across("6 in machine vice"), keyway(), handDeburr(LengthUnit.INCH)));
+        }
+    },
+
+    /** A ring too thin for hard jaws, parted from the bar and faced in soft jaws bored to it. */
+    RING("""
+            - {round: 42, length: 20}
+            """, """
+            - {bore: 38, name: hole}
+            """) {
+        @Override
+        Method method() {
+            return methodOf(
+                    new Blank.RoundBar(mm(-1), mm(64), mm(45), true),
+                    setUp(
+                            1,
+                            Steps.LATHE,
+                            chuck(26, 64, 45, End.B),
+                            face(End.A, 0),
+                            centre(End.A, 5, "BS 4"),
+                            drill(End.A, 10, 25),
+                            drill(End.A, 19.5, 25),
+                            bore(End.A, 19.5, 38, 25),
+                            turn(0, 25, 45, 42),
+                            deburr(),
+                            part(21, 24, End.A)),
+                    setUp(2, Steps.LATHE, soft(0, 18, 42, End.A), face(End.B, 20), deburr()));
+        }
+    },
+
+    /** A sleeve bored in one holding and turned on in a second, held by its bore. */
+    SLEEVE("""
+            - {round: 100, length: 40}
+            """, """
+            - {bore: 70, name: hole}
+            """) {
+        @Override
+        Method method() {
+            return methodOf(
+                    new Blank.RoundBar(mm(-1), mm(41), mm(105), false),
+                    sawn(-1, 41),
+                    setUp(
+                            2,
+                            Steps.LATHE,
+                            chuck(18, 41, 105, End.B),
+                            face(End.A, 0),
+                            centre(End.A, 5, "BS 4"),
+                            drill(End.A, 10, 41),
+                            drill(End.A, 19.5, 41),
+                            bore(End.A, 19.5, 70, 41),
+                            turn(0, 16, 105, 100),
+                            deburr()),
+                    setUp(
+                            3,
+                            Steps.LATHE,
+                            opening(0, 20, 70, End.A),
+                            face(End.B, 40),
+                            turn(16, 40, 105, 100),
+                            deburr()));
         }
     };
 

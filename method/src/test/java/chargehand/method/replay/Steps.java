@@ -92,6 +92,29 @@ final class Steps {
                 CHUCK, 3, new Holding.Grip(mm(from), mm(to), mm(diameter)), headstock, support, mm(0.1));
     }
 
+    /** With packing between the jaws and a finished surface. */
+    static Holding packed(double from, double to, double diameter, End headstock) {
+        return bearing(new Holding.Bearing.Closing(true), grip(from, to, diameter), headstock, 0.12);
+    }
+
+    /** In soft jaws bored to the diameter. */
+    static Holding soft(double from, double to, double diameter, End headstock) {
+        return bearing(new Holding.Bearing.SoftJaws(), grip(from, to, diameter), headstock, 0.02);
+    }
+
+    /** With jaws that open in a finished bore, packed. */
+    static Holding opening(double from, double to, double bore, End headstock) {
+        return bearing(new Holding.Bearing.Opening(true), grip(from, to, bore), headstock, 0.12);
+    }
+
+    static Holding.Grip grip(double from, double to, double diameter) {
+        return new Holding.Grip(mm(from), mm(to), mm(diameter));
+    }
+
+    private static Holding bearing(Holding.Bearing bearing, Holding.Grip grip, End headstock, double runOut) {
+        return new Holding.InChuck(CHUCK, 3, bearing, grip, headstock, new Holding.Support.None(), mm(runOut));
+    }
+
     static Operation operation(String tool, Cut cut) {
         return operation(tool, cut, List.of());
     }

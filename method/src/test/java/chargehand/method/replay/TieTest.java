@@ -49,6 +49,7 @@ final class TieTest {
         Holding dialled = new Holding.InChuck(
                 "315 four-jaw",
                 4,
+                new Holding.Bearing.Closing(true),
                 new Holding.Grip(mm(36), mm(52), mm(24)),
                 End.A,
                 new Holding.Support.None(),

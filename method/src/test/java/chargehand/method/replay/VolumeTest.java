@@ -111,7 +111,7 @@ final class VolumeTest {
                         Steps.drill(End.A, 10, 20),
                         Steps.deburr(),
                         Steps.part(41, 44, End.A)),
-                Steps.setUp(2, Steps.LATHE, Steps.chuck(0, 36, 30, End.A), Steps.face(End.B, 40), Steps.deburr()));
+                Steps.setUp(2, Steps.LATHE, Steps.packed(0, 36, 30, End.A), Steps.face(End.B, 40), Steps.deburr()));
         Proof proof = Replay.of(part, method, KIT);
         assertThat(proof.faults()).isEmpty();
         double point = Math.PI / 3 * 25 * 5 / Math.tan(Math.toRadians(59));

@@ -79,7 +79,8 @@ final class SmallShop {
                 new Limits(Length.mm(5), Length.mm(150)),
                 Optional.empty(),
                 JAWS,
-                Length.mm(0.1));
+                Length.mm(0.1),
+                Optional.empty());
         return new Holders(
                 List.of(chuck),
                 List.of(),

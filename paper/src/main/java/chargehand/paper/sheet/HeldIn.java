@@ -8,7 +8,7 @@ public final class HeldIn {
 
     public static String say(Holding holding) {
         return switch (holding) {
-            case Holding.InChuck chuck -> chuck.chuck() + support(chuck.support());
+            case Holding.InChuck chuck -> chuck.chuck() + bearing(chuck.bearing()) + support(chuck.support());
             case Holding.InCollet collet -> collet.collet() + support(collet.support());
             case Holding.BetweenCentres centres -> "between centres";
             case Holding.OnMandrel mandrel -> "on " + mandrel.mandrel();
@@ -16,6 +16,14 @@ public final class HeldIn {
             case Holding.LaidAcross laid -> "in " + laid.vice();
             case Holding.InVice vice -> vice.vice();
             case Holding.Clamped clamped -> clamped.with();
+        };
+    }
+
+    private static String bearing(Holding.Bearing bearing) {
+        return switch (bearing) {
+            case Holding.Bearing.Closing closing -> "";
+            case Holding.Bearing.Opening opening -> ", opening in the bore";
+            case Holding.Bearing.SoftJaws soft -> ", soft jaws";
         };
     }
 

@@ -13,7 +13,7 @@ final class Holds {
 
     static Hold of(Holding holding, TurnedWork work) {
         return switch (holding) {
-            case Holding.InChuck chuck -> new Hold.Chuck(grip(chuck.grip()), support(chuck.support()));
+            case Holding.InChuck chuck -> chuck(chuck);
             case Holding.InCollet collet -> new Hold.Collet(grip(collet.grip()), support(collet.support()));
             case Holding.BetweenCentres centres -> new Hold.Centres(grip(centres.dog()));
             case Holding.OnMandrel mandrel ->
@@ -23,6 +23,14 @@ final class Holds {
             case Holding.InVice vice ->
                 clamped(work.outer().start(), work.outer().end(), work);
             case Holding.Clamped clamped -> clamped(clamped.from(), clamped.to(), work);
+        };
+    }
+
+    private static Hold chuck(Holding.InChuck chuck) {
+        return switch (chuck.bearing()) {
+            case Holding.Bearing.Closing closing -> new Hold.Chuck(grip(chuck.grip()), support(chuck.support()));
+            case Holding.Bearing.SoftJaws soft -> new Hold.Chuck(grip(chuck.grip()), support(chuck.support()));
+            case Holding.Bearing.Opening opening -> new Hold.JawsInside(grip(chuck.grip()));
         };
     }
 
@@ -61,7 +69,9 @@ final class Holds {
     /** Where jaws or collet begin, for work that stands out of them. */
     static Optional<Length> front(Holding holding) {
         return switch (holding) {
-            case Holding.InChuck chuck -> Optional.of(front(chuck.grip(), chuck.headstock()));
+            case Holding.InChuck chuck ->
+                Optional.of(front(chuck.grip(), chuck.headstock()))
+                        .filter(front -> !(chuck.bearing() instanceof Holding.Bearing.Opening));
             case Holding.InCollet collet -> Optional.of(front(collet.grip(), collet.headstock()));
             case Holding.InDividingHead head -> Optional.of(front(head.grip(), head.headstock()));
             case Holding.BetweenCentres centres -> Optional.empty();

@@ -47,7 +47,15 @@ final class HolderForm {
         var inside = form.findSpan("inside");
         var jawLength = form.length("jaw-length");
         var runOut = form.lengthOrNone("run-out");
-        return form.build(() -> new Chuck(name, jaws, closing, outside, inside, jawLength, runOut));
+        var soft = form.findGroup("soft-jaws", HolderForm::softJaws);
+        return form.build(() -> new Chuck(name, jaws, closing, outside, inside, jawLength, runOut, soft));
+    }
+
+    private static Optional<Chuck.SoftJaws> softJaws(KitForm form) {
+        var outside = form.span("outside");
+        var jawLength = form.length("jaw-length");
+        var runOut = form.lengthOrNone("run-out");
+        return form.build(() -> new Chuck.SoftJaws(outside, jawLength, runOut));
     }
 
     private static Optional<ColletSet> collets(KitForm form) {

@@ -1,0 +1,92 @@
+package chargehand.method.search;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import chargehand.method.kit.yaml.DemoKit;
+import chargehand.method.plan.Cut;
+import chargehand.method.plan.Holding;
+import chargehand.method.plan.Method;
+import chargehand.method.plan.Planned;
+import chargehand.method.plan.SetUp;
+import chargehand.method.replay.Replay;
+import chargehand.part.Part;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** How a turner would hold odd work, as rules on the method. All common practice; every method here is replayed too. */
+final class HoldingRulesTest {
+    private static Part part(String rest) {
+        return DemoMethods.read("part: Held work\nunit: mm\nmaterial: EN8\ngeneral: ISO 2768-m\n" + rest);
+    }
+
+    private static Method plan(Part part, int count) {
+        Planned planned = DemoMethods.plan(part, count);
+        assertThat(planned).isInstanceOf(Planned.Ready.class);
+        Method method = ((Planned.Ready) planned).method();
+        assertThat(Replay.of(part, method, DemoKit.kit()).faults()).isEmpty();
+        return method;
+    }
+
+    private static List<Holding.InChuck> inChucks(Method method) {
+        return method.setUps().stream()
+                .map(SetUp::holding)
+                .filter(Holding.InChuck.class::isInstance)
+                .map(Holding.InChuck.class::cast)
+                .toList();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"38 H7", "37.5"})
+    void plan_thinRing_isNeverHeldByItsRimInHardJaws(String bore) {
+        Method method = plan(
+                part("outside: [{round: 42 h7, name: rim, length: 20}]\ninside: [{bore: " + bore + ", name: bore}]\n"),
+                1);
+        assertThat(inChucks(method))
+                .filteredOn(chuck -> chuck.grip().diameter().mm() < 43)
+                .isNotEmpty()
+                .allSatisfy(chuck -> assertThat(chuck.bearing()).isInstanceOf(Holding.Bearing.SoftJaws.class));
+    }
+
+    @Test
+    void plan_softJaws_areBoredToTheWorkBeforeItGoesIn() {
+        Method method = plan(part("outside: [{round: 42 h7, length: 20}]\ninside: [{bore: 38 H7}]\n"), 1);
+        SetUp soft = method.setUps().stream()
+                .filter(setUp -> setUp.holding() instanceof Holding.InChuck chuck
+                        && chuck.bearing() instanceof Holding.Bearing.SoftJaws)
+                .findFirst()
+                .orElseThrow();
+        assertThat(soft.instructions()).anySatisfy(say -> assertThat(say).startsWith("Bore them to fit the work"));
+        assertThat(soft.working()).anySatisfy(step -> assertThat(step.say()).startsWith("Out of round"));
+    }
+
+    /** Bare jaws bear only on what will be cut away. */
+    @ParameterizedTest
+    @ValueSource(strings = {"union", "bearing-bush", "ram", "roller-pin", "metric-stud", "sluice-spindle"})
+    void plan_finishedSurface_isPackedOrInSoftJaws(String name) {
+        Method method = DemoMethods.plan(name, 1);
+        assertThat(Replay.of(DemoMethods.part(name), method, DemoKit.kit()).faults())
+                .isEmpty();
+        for (SetUp setUp : method.setUps()) {
+            if (setUp.holding() instanceof Holding.InChuck chuck
+                    && chuck.bearing().equals(new Holding.Bearing.Closing(true))) {
+                assertThat(setUp.instructions())
+                        .anySatisfy(say -> assertThat(say).startsWith("Copper or card"));
+            }
+        }
+    }
+
+    @Test
+    void plan_boreAndOutsideTied_areFinishedInOneHoldingOrTheLaterHeldTrueByTheEarlier() {
+        Method method = plan(part("""
+                outside: [{round: 40 p6, name: outside, length: 60}]
+                inside: [{ream: 25, name: bore}]
+                ties: [{run-out: 0.02, of: outside, to: bore}]
+                """), 1);
+        int reamed = DemoMethods.setUpsWith(method, Cut.ReamTo.class).getLast().number();
+        SetUp turned = DemoMethods.setUpsWith(method, Cut.TurnDiameter.class).getLast();
+        assertThat(turned.number() == reamed || turned.holding() instanceof Holding.OnMandrel)
+                .isTrue();
+    }
+}
