@@ -26,6 +26,13 @@ public record Dimensioned(View view, List<Placing> placed, List<String> notes) {
     /** Everything to draw, the view undermost; words on hatching or an axis get clear paper. */
     public List<Mark> marks() {
         List<Mark> marks = new ArrayList<>(view.marks());
+        marks.addAll(sizes());
+        return marks;
+    }
+
+    /** What lies on the view: clear paper for words first, then the sizes. */
+    public List<Mark> sizes() {
+        List<Mark> marks = new ArrayList<>();
         for (Placing placing : placed) {
             for (Box text : placing.texts()) {
                 if (liesOnView(text)) {

@@ -1,5 +1,6 @@
 package chargehand.drawing.pdf;
 
+import chargehand.drawing.picture.Arc;
 import chargehand.drawing.picture.Path;
 import chargehand.drawing.picture.Point;
 import java.util.ArrayList;
@@ -18,36 +19,14 @@ record Curve(Point leave, Point arrive, Point to) {
 
     /** The curves for an arc that begins at {@code from}. */
     static List<Curve> of(Point from, Path.Bend bend) {
-        Point centre = centre(from, bend);
-        double begin = Math.atan2(from.y() - centre.y(), from.x() - centre.x());
-        double end = Math.atan2(bend.to().y() - centre.y(), bend.to().x() - centre.x());
-        double sweep = sweep(begin, end, bend.clockwise());
-        int pieces = Math.max(1, (int) Math.ceil(Math.abs(sweep) / QUARTER - 1e-6));
+        Arc arc = Arc.of(from, bend);
+        int pieces = Math.max(1, (int) Math.ceil(Math.abs(arc.sweep()) / QUARTER - 1e-6));
         List<Curve> curves = new ArrayList<>();
         for (int piece = 0; piece < pieces; piece++) {
-            double start = begin + sweep * piece / pieces;
-            curves.add(piece(centre, bend.radius(), start, sweep / pieces));
+            double start = arc.start() + arc.sweep() * piece / pieces;
+            curves.add(piece(arc.centre(), arc.radius(), start, arc.sweep() / pieces));
         }
         return curves;
-    }
-
-    /** The angle from begin to end, clockwise on paper being positive because y points down. */
-    private static double sweep(double begin, double end, boolean clockwise) {
-        double sweep = end - begin;
-        if (clockwise && sweep <= 0) {
-            return sweep + 2 * Math.PI;
-        }
-        return !clockwise && sweep >= 0 ? sweep - 2 * Math.PI : sweep;
-    }
-
-    private static Point centre(Point from, Path.Bend bend) {
-        double chord = from.distance(bend.to());
-        double off = Math.sqrt(Math.max(0, bend.radius() * bend.radius() - chord * chord / 4));
-        double side = bend.clockwise() ? 1 : -1;
-        Point middle = from.between(bend.to(), 0.5);
-        double dx = (bend.to().x() - from.x()) / chord;
-        double dy = (bend.to().y() - from.y()) / chord;
-        return middle.moved(-side * off * dy, side * off * dx);
     }
 
     private static Curve piece(Point centre, double radius, double start, double sweep) {

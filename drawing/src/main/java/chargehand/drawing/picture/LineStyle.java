@@ -70,7 +70,8 @@ public enum LineStyle {
         return pattern().stream().map(part -> part * by).toList();
     }
 
-    private List<Double> pattern() {
+    /** Dashes and gaps in turn, as they are before they are stretched to a line (mm); empty where it is continuous. */
+    public List<Double> pattern() {
         return rhythm.widths().stream().map(widths -> widths * width).toList();
     }
 

@@ -1,6 +1,6 @@
 /**
  * One display list for everything that is drawn: marks in millimetres on paper, with named line styles and colours by role.
- * The writers to SVG and PDF draw the same list, so they cannot differ.
+ * The writers to SVG, PDF and DXF draw the same list, so they cannot differ.
  *
  * <p>The frame everywhere: x to the right, y down, from the upper left corner of the paper.
  */

@@ -3,6 +3,8 @@ package chargehand.drawing.sheet;
 import chargehand.drawing.dimension.Dimensioned;
 import chargehand.drawing.picture.Box;
 import chargehand.drawing.picture.Mark;
+import chargehand.drawing.picture.ScaledSheet;
+import chargehand.drawing.picture.ScaledSheet.Role;
 import chargehand.drawing.view.AxialScale;
 import java.util.List;
 
@@ -40,6 +42,17 @@ public record DrawnView(Dimensioned view, Shows shows, AxialScale scale, double 
 
     /** Its marks where they lie. */
     public List<Mark> marks() {
-        return view.marks().stream().map(mark -> mark.moved(x, y)).toList();
+        return placed(view.marks());
+    }
+
+    /** The same marks by what they are for. */
+    List<ScaledSheet.Group> groups() {
+        return List.of(
+                new ScaledSheet.Group(Role.VIEW, placed(view.view().marks())),
+                new ScaledSheet.Group(Role.SIZES, placed(view.sizes())));
+    }
+
+    private List<Mark> placed(List<Mark> marks) {
+        return marks.stream().map(mark -> mark.moved(x, y)).toList();
     }
 }

@@ -3,9 +3,13 @@ package chargehand.drawing.sheet;
 import chargehand.drawing.picture.Box;
 import chargehand.drawing.picture.Canvas;
 import chargehand.drawing.picture.LineStyle;
+import chargehand.drawing.picture.Mark;
 import chargehand.drawing.picture.Picture;
 import chargehand.drawing.picture.Point;
+import chargehand.drawing.picture.ScaledSheet;
+import chargehand.drawing.picture.ScaledSheet.Role;
 import chargehand.part.Part;
+import java.util.ArrayList;
 import java.util.List;
 
 /** Draws a part on a sheet: views, sizes, notes, title block. The same part always gives the same sheet. */
@@ -30,6 +34,11 @@ public final class PartDrawing {
         return sheet(part, heading, Fitting.of(part));
     }
 
+    /** The drawing of a part with what is needed to take it at full size. */
+    public static ScaledSheet toScale(Part part, Heading heading) {
+        return toScale(part, heading, Fitting.of(part));
+    }
+
     /** The views of a part with their sizes alone, as large as they are: for a page that says the rest itself. */
     public static Picture views(Part part) {
         Fitting fitting = Fitting.of(part);
@@ -42,18 +51,48 @@ public final class PartDrawing {
     }
 
     static DrawnSheet sheet(Part part, Heading heading, Fitting fitting) {
+        Box frame = fitting.sheet().frame();
+        return new DrawnSheet(
+                part,
+                toScale(part, heading, fitting).picture(),
+                frame,
+                titleBlock(frame),
+                centred(fitting),
+                fitting.notes().said());
+    }
+
+    private static ScaledSheet toScale(Part part, Heading heading, Fitting fitting) {
+        List<ScaledSheet.Group> groups = new ArrayList<>();
+        List<DrawnView> views = centred(fitting);
+        groups.add(new ScaledSheet.Group(Role.SHEET, surround(part, heading, fitting)));
+        views.forEach(view -> groups.addAll(view.groups()));
+        groups.add(new ScaledSheet.Group(Role.SHEET, notes(fitting)));
+        SheetSize size = fitting.sheet();
+        return new ScaledSheet(
+                size.width(),
+                size.height(),
+                title(part),
+                fitting.scale().factor(),
+                part.unit(),
+                new Point(views.getFirst().x(), views.getFirst().y()),
+                groups,
+                FullSizeRemarks.of(fitting));
+    }
+
+    private static List<Mark> surround(Part part, Heading heading, Fitting fitting) {
         Canvas canvas = new Canvas();
         Box frame = fitting.sheet().frame();
         canvas.box(LineStyle.FRAME, new Point(frame.left(), frame.top()), frame.width(), frame.height());
         TitleBlock.draw(canvas, new Point(frame.right(), frame.bottom()), part, heading, fitting.scale());
-        List<DrawnView> views = centred(fitting);
-        views.forEach(view -> canvas.putAll(view.marks()));
+        return canvas.marks();
+    }
+
+    private static List<Mark> notes(Fitting fitting) {
+        Canvas canvas = new Canvas();
+        Box frame = fitting.sheet().frame();
         Point corner = new Point(frame.right() - TitleBlock.WIDTH + 2, frame.bottom() - TitleBlock.HEIGHT - 4);
         fitting.notes().draw(canvas, corner);
-        SheetSize size = fitting.sheet();
-        Picture picture = canvas.picture(size.width(), size.height(), title(part));
-        return new DrawnSheet(
-                part, picture, frame, titleBlock(frame), views, fitting.notes().said());
+        return canvas.marks();
     }
 
     private static Box titleBlock(Box frame) {
