@@ -1,7 +1,11 @@
 package chargehand.cli;
 
 import chargehand.drawing.picture.Picture;
+import chargehand.drawing.picture.ScaledSheet;
+import chargehand.drawing.sheet.Heading;
+import chargehand.drawing.sheet.MainViewSize;
 import chargehand.drawing.sheet.PartDrawing;
+import chargehand.measure.LengthUnit;
 import chargehand.part.Part;
 import chargehand.part.yaml.PartReading;
 import chargehand.part.yaml.tree.Fault;
@@ -16,6 +20,8 @@ import java.util.Optional;
 final class PartCommand implements Command {
     private static final Option SVG = Option.valued("--svg", "FILE", "Write the drawing as SVG.");
     private static final Option PDF = Option.valued("--pdf", "FILE", "Write the drawing as PDF.");
+    private static final Option DXF =
+            Option.valued("--dxf", "FILE", "Write the drawing as DXF (release 12), the part at full size.");
     private static final Option FAULTS =
             Option.valued("--faults", "DIR", "Draw every part of a folder and count what is wrong with the drawings.");
     private static final Option JSON = Option.flag("--json", "Print what was found as JSON.");
@@ -37,7 +43,7 @@ final class PartCommand implements Command {
                         "  ./chargehand part demo/parts/union.yaml --pdf union.pdf",
                         "",
                         "Every fault is named with its line; nothing is drawn until there is none."),
-                List.of(SVG, PDF, FAULTS, JSON));
+                List.of(SVG, PDF, DXF, FAULTS, JSON));
     }
 
     @Override
@@ -80,15 +86,20 @@ final class PartCommand implements Command {
     private static void draw(Part part, Given given) throws IOException {
         Optional<String> svg = given.find(SVG.name());
         Optional<String> pdf = given.find(PDF.name());
-        if (svg.isEmpty() && pdf.isEmpty()) {
+        Optional<String> dxf = given.find(DXF.name());
+        if (svg.isEmpty() && pdf.isEmpty() && dxf.isEmpty()) {
             return;
         }
-        Picture drawing = PartDrawing.of(part);
+        ScaledSheet sheet = PartDrawing.toScale(part, Heading.BLANK);
+        Picture drawing = sheet.picture();
         if (svg.isPresent()) {
             Written.svg(Path.of(svg.get()), drawing);
         }
         if (pdf.isPresent()) {
             Written.pdf(Path.of(pdf.get()), List.of(drawing));
+        }
+        if (dxf.isPresent()) {
+            Written.dxf(Path.of(dxf.get()), sheet);
         }
     }
 
@@ -111,12 +122,25 @@ final class PartCommand implements Command {
                 tree.put("issue", read.part().issue());
                 tree.put("material", read.part().material());
                 tree.put(
+                        "main view",
+                        tree(MainViewSize.of(read.part().body()), read.part().unit()));
+                tree.put(
                         "remarks",
                         read.remarks().stream()
                                 .map(remark -> entry(remark.line(), remark.path(), remark.code(), remark.say()))
                                 .toList());
             }
         }
+        return tree;
+    }
+
+    /** How far the part reaches from the origin of its main view, in the unit of the drawing. */
+    private static Map<String, Object> tree(MainViewSize size, LengthUnit unit) {
+        var tree = new LinkedHashMap<String, Object>();
+        tree.put("unit", unit.symbol());
+        tree.put("right", size.length().in(unit));
+        tree.put("above", size.above().in(unit));
+        tree.put("below", size.below().in(unit));
         return tree;
     }
 

@@ -1,7 +1,9 @@
 package chargehand.cli;
 
+import chargehand.drawing.dxf.Dxf;
 import chargehand.drawing.pdf.Pdf;
 import chargehand.drawing.picture.Picture;
+import chargehand.drawing.picture.ScaledSheet;
 import chargehand.drawing.svg.Svg;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
@@ -24,6 +26,11 @@ public final class Written {
     /** Writes a picture as SVG. */
     public static void svg(Path file, Picture picture) throws IOException {
         whole(file, out -> out.write(Svg.write(picture).getBytes(StandardCharsets.UTF_8)));
+    }
+
+    /** Writes a sheet as DXF. */
+    public static void dxf(Path file, ScaledSheet sheet) throws IOException {
+        whole(file, out -> out.write(Dxf.write(sheet).getBytes(StandardCharsets.US_ASCII)));
     }
 
     private interface Writing {

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import org.assertj.core.api.InstanceOfAssertFactories;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -26,6 +27,20 @@ final class PartCommandTest {
         assertThat(said.out()).isEqualTo("Whistle-valve union, issue A, gunmetal LG2: no faults.\n");
         assertThat(Files.readAllBytes(pdf)).startsWith("%PDF".getBytes(StandardCharsets.US_ASCII));
         assertThat(Files.readString(svg)).contains("<svg", "G 1/2");
+    }
+
+    @Test
+    void run_soundPart_writesItAsDxfAndTellsHowFarItReaches() throws IOException {
+        Path dxf = folder.resolve("union.dxf");
+        Said said = Said.by("part", UNION.toString(), "--dxf", dxf.toString(), "--json");
+        assertThat(said.ended()).isEqualTo(Ended.ANSWERED);
+        assertThat(Files.readString(dxf, StandardCharsets.US_ASCII)).contains("AC1009", "1 unit is 1 inch");
+        assertThat(JsonLines.read(said.out().strip()).get("main view"))
+                .asInstanceOf(InstanceOfAssertFactories.MAP)
+                .containsEntry("unit", "in")
+                .hasEntrySatisfying(
+                        "right",
+                        right -> assertThat(((Number) right).doubleValue()).isEqualTo(1.625));
     }
 
     @Test

@@ -111,7 +111,15 @@ final class GuardTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"/nowhere", "/jobs/0", "/jobs/twelve", "/jobs/77", "/jobs/77/sheet.pdf", "/sums/nonsense", "/look/none"
+    @CsvSource({
+        "/nowhere",
+        "/jobs/0",
+        "/jobs/twelve",
+        "/jobs/77",
+        "/jobs/77/sheet.pdf",
+        "/jobs/77/drawing.dxf",
+        "/sums/nonsense",
+        "/look/none"
     })
     void address_ofNothing_isToldInPlainWords(String path) throws IOException, InterruptedException {
         HttpResponse<String> answer = send(ask(path));
