@@ -91,13 +91,19 @@ record Area(List<Point> corners) {
         for (int i = 0; i < left.size(); i++) {
             List<Point> triangle = around(left, i);
             boolean bulges = doubleArea(triangle) * turn > 0;
-            Area ear = new Area(triangle);
             if (bulges
-                    && left.stream().filter(point -> !triangle.contains(point)).noneMatch(ear::holds)) {
+                    && left.stream().filter(point -> !triangle.contains(point)).noneMatch(p -> covers(triangle, p))) {
                 return i;
             }
         }
         return 0;
+    }
+
+    /** Whether a point lies within a triangle or on its border. */
+    private static boolean covers(List<Point> triangle, Point point) {
+        double turn = Math.signum(doubleArea(triangle));
+        return IntStream.range(0, 3)
+                .allMatch(at -> doubleArea(List.of(triangle.get(at), triangle.get((at + 1) % 3), point)) * turn >= 0);
     }
 
     private static List<Point> around(List<Point> corners, int at) {

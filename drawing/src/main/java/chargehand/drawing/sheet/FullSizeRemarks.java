@@ -9,7 +9,8 @@ final class FullSizeRemarks {
 
     static List<String> of(Fitting fitting) {
         List<String> remarks = new ArrayList<>();
-        remarks.add("For paper " + fitting.sheet() + " at scale " + fitting.scale().text() + ".");
+        remarks.add(
+                "For paper " + fitting.sheet() + " at scale " + fitting.scale().text() + ".");
         if (!fitting.views().getFirst().scale().gaps().isEmpty()) {
             remarks.add(
                     "The main view is broken: along its axis it is shorter than the part. Take lengths from the figures.");
