@@ -3,7 +3,10 @@ package chargehand.trade.cutting;
 import chargehand.measure.Length;
 import chargehand.measure.Pitch;
 import chargehand.measure.Power;
+import chargehand.measure.Pressure;
+import chargehand.measure.Ratio;
 import chargehand.measure.SpindleSpeed;
+import chargehand.trade.material.Kienzle;
 import chargehand.trade.material.Material;
 import chargehand.trade.material.MaterialKind;
 import chargehand.trade.material.ToolMaterial;
@@ -15,6 +18,7 @@ import chargehand.trade.sum.Kind;
 import chargehand.trade.sum.Kinds;
 import chargehand.trade.sum.Refusal;
 import chargehand.trade.sum.Result;
+import chargehand.trade.sum.Source;
 import chargehand.trade.sum.Sum;
 import chargehand.trade.sum.Working;
 import com.google.auto.service.AutoService;
@@ -24,6 +28,7 @@ import java.util.List;
 @AutoService(Sum.class)
 public final class CutSum implements Sum {
     private static final int MOST_STEPS = 100;
+    private static final Source AS_GIVEN = new Source("as given");
 
     private static final Kind<Length> SIZE = Kinds.where(
             Kinds.SIZE,
@@ -70,6 +75,19 @@ public final class CutSum implements Sum {
     private static final Field<Power> POWER = Field.optional("power", "Motor", MOTOR, "2 hp or 1.5 kW");
     private static final Field<Length> FINISH =
             Field.optional("finish", "Finish, Ra", new FinishKind(), "1.6 (µm): makes it a finishing cut");
+    private static final Field<Pressure> CUTTING_FORCE = Field.optional(
+            "cuttingForce",
+            "Cutting force on a chip of 1 mm², kc1.1",
+            Kinds.where(
+                    Kinds.PRESSURE,
+                    force -> force.megapascals() >= 50 && force.megapascals() <= 20_000,
+                    "must lie between 50 and 20000 MPa"),
+            "1500 MPa from a catalogue or a test; left out, that of the material");
+    private static final Field<Ratio> THINNING = Field.optional(
+            "thinning",
+            "How it grows as the chip gets thinner, mc",
+            Kinds.where(Kinds.NUMBER, mc -> mc.value() >= 0 && mc.value() < 1, "must lie between 0 and 1"),
+            "0.22, with the cutting force; left out, 0 for a force that stays the same");
     private static final Field<Length> NOSE =
             Field.optional("nose", "Nose radius", SIZE, "0.4 mm; gives the finish left in theory");
 
@@ -104,7 +122,9 @@ public final class CutSum implements Sum {
                 FEEDS,
                 POWER,
                 FINISH,
-                NOSE);
+                NOSE,
+                CUTTING_FORCE,
+                THINNING);
     }
 
     @Override
@@ -150,12 +170,23 @@ public final class CutSum implements Sum {
         }
     }
 
+    /** The material, cut by the law that the asker brings if there is one. */
+    private static Material material(Asked asked) {
+        if (asked.has(THINNING) && !asked.has(CUTTING_FORCE)) {
+            throw Refusal.of(CUTTING_FORCE, "is needed with its thinning: write it as 1500 MPa, or leave both out.");
+        }
+        double mc = asked.find(THINNING).map(Ratio::value).orElse(0.0);
+        return asked.find(CUTTING_FORCE)
+                .map(force -> asked.get(MATERIAL).cutBy(new Kienzle(force, mc, AS_GIVEN)))
+                .orElseGet(() -> asked.get(MATERIAL));
+    }
+
     private static Cut cut(Asked asked) {
         var machine = new Cut.Machine(
                 asked.find(SPEEDS).orElse(List.of()), asked.find(FEEDS).orElse(List.of()), asked.find(POWER));
         return new Cut(
                 asked.get(KIND),
-                asked.get(MATERIAL),
+                material(asked),
                 asked.get(TOOL),
                 asked.get(DIAMETER),
                 asked.find(DEPTH),

@@ -69,6 +69,8 @@ public final class DivideSum implements Sum {
                 Result.always("ways", "Ways, best first"),
                 Result.sometimes("why", "Why there is none"),
                 Result.sometimes("chord", "Chord from one division to the next").shownFine(),
+                Result.sometimes("holes", "Holes on that circle, from its middle")
+                        .shownFine(),
                 Result.sometimes("table", "Where the pin goes, division by division"),
                 Result.sometimes("tableCircle", "Circle of that table"),
                 Result.sometimes("tableError", "Most that any place of that table is off"));
@@ -112,7 +114,7 @@ public final class DivideSum implements Sum {
         }
         steps.best(ways.getFirst(), crank, divisions);
         Answer answer = answer(crank, ways);
-        asked.find(DIAMETER).ifPresent(diameter -> answer.with("chord", Figure.of(steps.chord(diameter, divisions))));
+        asked.find(DIAMETER).ifPresent(diameter -> onCircle(diameter, divisions, steps, answer));
         boolean byHand =
                 ways.getFirst().way() instanceof Way.Plain || !ways.getFirst().exact();
         if (byHand && divisions <= MOST_IN_TABLE) {
@@ -123,6 +125,25 @@ public final class DivideSum implements Sum {
                     .with("tableError", Figure.of(table.worst()));
         }
         return answer;
+    }
+
+    private static void onCircle(Length diameter, int divisions, DivideWorking steps, Answer answer) {
+        answer.with("chord", Figure.of(steps.chord(diameter, divisions)));
+        if (divisions <= MOST_IN_TABLE) {
+            var circle = new BoltCircle(diameter, divisions);
+            steps.places(circle);
+            answer.with("holes", holes(circle));
+        }
+    }
+
+    private static Figure holes(BoltCircle circle) {
+        return Figure.many(circle.places().stream()
+                .map(place -> new Answer()
+                        .with("hole", Figure.of((long) place.hole()))
+                        .with("across", Figure.of(place.across()))
+                        .with("up", Figure.of(place.up()))
+                        .asGroup())
+                .toList());
     }
 
     private static Answer angle(Dividing head, Asked asked, Working working) {

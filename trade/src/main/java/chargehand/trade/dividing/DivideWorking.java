@@ -139,6 +139,18 @@ final class DivideWorking {
         return chord;
     }
 
+    void places(BoltCircle circle) {
+        BoltCircle.Place second = circle.places().get(1 % circle.holes());
+        working.step(
+                "Holes from the middle of the circle, the first straight out to the right, against the clock; the second",
+                "x = D/2 cos(360° (k − 1) / N),  y = D/2 sin(360° (k − 1) / N)",
+                "D = " + LengthText.mm(circle.diameter(), LengthText.MICROMETRE) + ", N = " + circle.holes() + ", k = "
+                        + second.hole(),
+                LengthText.mm(second.across(), LengthText.MICROMETRE) + " across, "
+                        + LengthText.mm(second.up(), LengthText.MICROMETRE) + " up",
+                Source.GEOMETRY);
+    }
+
     void table(HoleTable table) {
         working.fact(
                 "Table of places: each counted from the start and put in the nearest hole",

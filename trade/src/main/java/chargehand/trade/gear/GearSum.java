@@ -62,6 +62,8 @@ public final class GearSum implements Sum {
             Field.optional("pin", "Measuring pins", Kinds.WORK_SIZE, "0.1728 in; left out, 1.728 × the module");
     private static final Field<Integer> MATE =
             Field.optional("mate", "Teeth of the wheel it runs with", Kinds.count(FEWEST, MOST), "60");
+    private static final Field<Boolean> MATE_INSIDE =
+            Field.optional("mateInside", "Whether that wheel has its teeth inside", Kinds.YES_NO, "no", "yes or no");
 
     @Override
     public String name() {
@@ -90,7 +92,8 @@ public final class GearSum implements Sum {
                 SHIFT,
                 OVER,
                 PINS,
-                MATE);
+                MATE,
+                MATE_INSIDE);
     }
 
     @Override
@@ -240,11 +243,15 @@ public final class GearSum implements Sum {
             throw Refusal.of(
                     MATE, "with shifted teeth the centre distance also hangs on the mate's shift: leave it out.");
         }
-        Length centres = Length.mm(spur.module() * (spur.teeth() + mate) / 2);
+        boolean inside = asked.get(MATE_INSIDE);
+        if (inside && mate <= spur.teeth()) {
+            throw Refusal.of(MATE, "a wheel with its teeth inside has more of them than the pinion in it.");
+        }
+        Length centres = Length.mm(spur.module() * (inside ? mate - spur.teeth() : mate + spur.teeth()) / 2);
         working.step(
-                "Centre distance",
-                "m (z1 + z2) / 2",
-                Figures.atMost(4, spur.module()) + " × (" + spur.teeth() + " + " + mate + ") / 2",
+                inside ? "Centre distance in the wheel about it" : "Centre distance",
+                inside ? "m (z2 − z1) / 2" : "m (z2 + z1) / 2",
+                Figures.atMost(4, spur.module()) + " × (" + mate + (inside ? " − " : " + ") + spur.teeth() + ") / 2",
                 LengthText.both(centres, asked.unit()),
                 Source.GEOMETRY);
         answer.with("centres", Figure.of(centres));

@@ -38,6 +38,11 @@ public record Material(
         };
     }
 
+    /** The same material, its cutting force by another law. */
+    public Material cutBy(Kienzle law) {
+        return new Material(name, aliases, group, strength, physical, Optional.of(law), hss, carbide, steam);
+    }
+
     /** The short grade by which a sheet names it, such as "EN8". */
     public String grade() {
         return aliases.getFirst();

@@ -28,11 +28,11 @@ final class SpringSteps {
         this.working = working;
     }
 
-    SpringRate rate(SpringWire wire) {
+    SpringRate rate(SpringWire wire, Source modulusFrom) {
         working.fact(
                 "Torsional modulus of " + wire.name(),
                 Figures.four(wire.shearModulus().megapascals()) + " MPa",
-                SpringWire.source());
+                modulusFrom);
         working.step(
                 "Index",
                 "C = D / d",

@@ -15,6 +15,7 @@ import chargehand.trade.sum.Kind;
 import chargehand.trade.sum.Kinds;
 import chargehand.trade.sum.Refusal;
 import chargehand.trade.sum.Result;
+import chargehand.trade.sum.Source;
 import chargehand.trade.sum.Sum;
 import chargehand.trade.sum.Working;
 import com.google.auto.service.AutoService;
@@ -26,6 +27,7 @@ import java.util.Optional;
 /** Rate, stress and travel of a helical spring. */
 @AutoService(Sum.class)
 public final class SpringSum implements Sum {
+    private static final Source AS_GIVEN = new Source("as given");
     private static final double TIGHTEST = 2.5;
     private static final double SLACKEST = 50;
 
@@ -50,6 +52,14 @@ public final class SpringSum implements Sum {
             "8: those free to give way");
     static final Field<SpringWire> MATERIAL = Field.optional(
             "material", "Wire of", SpringWire.KIND, "music wire", "music wire, stainless, phosphor bronze");
+    private static final Field<Pressure> STIFFNESS = Field.optional(
+            "stiffness",
+            "Stiffness of the wire in torsion, G",
+            Kinds.where(
+                    Kinds.PRESSURE,
+                    modulus -> modulus.megapascals() >= 1_000 && modulus.megapascals() <= 200_000,
+                    "must lie between 1000 and 200000 MPa"),
+            "79300 MPa from the wire's certificate; left out, that of the material");
     static final Field<Force> LOAD = Field.optional(
             "load",
             "Load",
@@ -78,7 +88,7 @@ public final class SpringSum implements Sum {
 
     @Override
     public List<Field<?>> fields() {
-        return List.of(WIRE, MEAN, OUTSIDE, INSIDE, COILS, MATERIAL, LOAD, DEFLECTION, ENDS, FREE);
+        return List.of(WIRE, MEAN, OUTSIDE, INSIDE, COILS, MATERIAL, STIFFNESS, LOAD, DEFLECTION, ENDS, FREE);
     }
 
     @Override
@@ -120,9 +130,11 @@ public final class SpringSum implements Sum {
     @Override
     public Answer work(Asked asked, Working working) {
         Spring spring = spring(asked);
-        SpringWire wire = asked.get(MATERIAL);
+        SpringWire wire = asked.find(STIFFNESS)
+                .map(modulus -> asked.get(MATERIAL).withShearModulus(modulus))
+                .orElseGet(() -> asked.get(MATERIAL));
         var steps = new SpringSteps(spring, asked, working);
-        SpringRate rate = steps.rate(wire);
+        SpringRate rate = steps.rate(wire, asked.has(STIFFNESS) ? AS_GIVEN : SpringWire.source());
         Length solid = asked.get(ENDS).solid(spring.wire(), spring.active());
         steps.solid(solid);
         var answer = new Answer()

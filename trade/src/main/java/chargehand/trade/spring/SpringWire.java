@@ -20,6 +20,11 @@ import java.util.Optional;
  * @param allowedShare share of the tensile strength that is allowed in torsion under a steady load
  */
 public record SpringWire(String name, Pressure shearModulus, double allowedShare) {
+    /** The same wire, as stiff as its certificate says. */
+    SpringWire withShearModulus(Pressure modulus) {
+        return new SpringWire(name, modulus, allowedShare);
+    }
+
     private static final Table TABLE = Table.read(SpringWire.class, "spring-wire.csv");
 
     /** The field's kind. */

@@ -140,7 +140,7 @@ public sealed interface Section {
      */
     record Hexagon(Length flats) implements Section {
         /** St Venant's torsion modulus of a hexagon of one across flats; handbooks print 0.188. */
-        static final double TORSION_MODULUS = 0.18767;
+        static final double TORSION_MODULUS = 0.187673;
 
         /** St Venant's torsion constant of a hexagon of one across flats; handbooks print 0.115. */
         static final double TORSION_CONSTANT = 0.115051;

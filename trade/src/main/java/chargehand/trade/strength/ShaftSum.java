@@ -7,6 +7,7 @@ import chargehand.measure.Power;
 import chargehand.measure.Pressure;
 import chargehand.measure.SpindleSpeed;
 import chargehand.measure.Torque;
+import chargehand.measure.Volume;
 import chargehand.trade.material.Material;
 import chargehand.trade.material.MaterialKind;
 import chargehand.trade.sum.Answer;
@@ -115,7 +116,9 @@ public final class ShaftSum implements Sum {
                 Result.always("allowable", "Allowable shear stress"),
                 Result.always("factor", "Allowable over actual stress"),
                 Result.always("torqueCapacity", "Torque it may carry"),
-                Result.always("twistPerLength", "Twist in a metre of its length"));
+                Result.always("twistPerLength", "Twist in a metre of its length"),
+                Result.always("torsionModulus", "Torsion modulus, torque over stress"),
+                Result.always("torsionConstant", "Torsion constant in mm⁴, torque over stiffness and twist"));
     }
 
     @Override
@@ -181,7 +184,9 @@ public final class ShaftSum implements Sum {
                 .with("allowable", Figure.of(allowable))
                 .with("factor", Figure.of(factor))
                 .with("torqueCapacity", Figure.of(stress.capacity()))
-                .with("twistPerLength", Figure.of(stress.twistPerMetre()));
+                .with("twistPerLength", Figure.of(stress.twistPerMetre()))
+                .with("torsionModulus", Figure.of(Volume.cubicMm(section.torsionModulusMm3())))
+                .with("torsionConstant", Figure.of(section.torsionConstantMm4()));
     }
 
     private static void warn(double factor, Working working) {
