@@ -58,6 +58,20 @@ final class SumPageTest {
         assertThat(page.locator("input[name=thread]")).hasValue("a stout one");
     }
 
+    /** The demo's kit has three-jaws, four-jaws and mandrels, and no soft jaws. */
+    @Test
+    void chuck_ofTheShopsOwn_isFilledInAndUsed() {
+        page.navigate(shop.address("/sums/chuck"));
+        assertThat(page.locator("input[name=owned]")).hasValue("three-jaw, four-jaw, mandrel");
+        page.locator("input[name=teeth]").fill("26");
+        page.locator("input[name=outside]").fill("56 mm");
+        page.locator("input[name=jawWidth]").fill("8 mm");
+        page.getByRole(AriaRole.BUTTON, new GetByRoleOptions().setName("Work it out"))
+                .click();
+        assertThat(page.locator(".answer .results")).containsText("four jaws that move singly");
+        assertThat(page.locator(".answer .results")).containsText("not owned");
+    }
+
     @Test
     void reference_everySum_hasItsExamplesWorked() {
         page.navigate(shop.address("/sums/reference"));

@@ -16,9 +16,12 @@ import chargehand.trade.sum.Source;
 import chargehand.trade.sum.Sum;
 import chargehand.trade.sum.Working;
 import com.google.auto.service.AutoService;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /** Whether toothed or flatted work can sit true in a self-centring chuck. */
@@ -52,6 +55,12 @@ public final class ChuckSum implements Sum {
     static final Field<Length> GAP = Field.optional(
             "gap", "Width of a space at the tips", SIZE, "4.5 mm; left out, three quarters of the pitch there");
 
+    private static final Field<List<OwnedHolding>> OWNED = Field.optional(
+            "owned",
+            "Holdings owned",
+            Kinds.listOf(Kinds.choice("holding", OwnedHolding.words()), 20),
+            OwnedHolding.hint() + "; left out, all of them are named");
+
     @Override
     public String name() {
         return "chuck";
@@ -69,7 +78,7 @@ public final class ChuckSum implements Sum {
 
     @Override
     public List<Field<?>> fields() {
-        return List.of(JAWS, TEETH, SIDES, OUTSIDE, ROOT, JAW_WIDTH, GAP);
+        return List.of(JAWS, TEETH, SIDES, OUTSIDE, ROOT, JAW_WIDTH, GAP, OWNED);
     }
 
     @Override
@@ -81,7 +90,8 @@ public final class ChuckSum implements Sum {
                 Result.always("runoutMost", "Most run-out on the dial, turned the worst way")
                         .shownFine(),
                 Result.always("why", "Why"),
-                Result.always("instead", "Use instead"));
+                Result.always("instead", "Use instead"),
+                Result.sometimes("notOwned", "Would do too, but is not owned"));
     }
 
     @Override
@@ -108,7 +118,18 @@ public final class ChuckSum implements Sum {
                                 "3")),
                 new Example(
                         "a square in three jaws",
-                        Map.of("sides", "4", "outside", "1 in", "jawWidth", "6", "jaws", "3")));
+                        Map.of("sides", "4", "outside", "1 in", "jawWidth", "6", "jaws", "3")),
+                new Example(
+                        "a pinion, in a shop with a three-jaw, a four-jaw and mandrels",
+                        Map.of(
+                                "teeth",
+                                "26",
+                                "outside",
+                                "56 mm",
+                                "jawWidth",
+                                "8",
+                                "owned",
+                                "three-jaw, four-jaw, mandrel")));
     }
 
     @Override
@@ -121,16 +142,29 @@ public final class ChuckSum implements Sum {
         runout("Least run-out", chucking.best().seat().least(), asked, working);
         runout("Most run-out", chucking.worst().seat().most(), asked, working);
         warn(held, jaws, chucking, working);
-        return new Answer()
+        var answer = new Answer()
                 .with("evenly", Figure.of(chucking.isEven()))
                 .with("runoutLeast", Figure.of(Length.mm(chucking.runoutLeast())))
                 .with("runoutMost", Figure.of(Length.mm(chucking.runoutMost())))
-                .with("why", Figure.of(held.why(jaws, chucking)))
-                .with(
-                        "instead",
-                        Figure.many(held.instead(jaws, chucking).stream()
-                                .map(Figure::of)
-                                .toList()));
+                .with("why", Figure.of(held.why(jaws, chucking)));
+        instead(held.instead(jaws, chucking), asked, answer);
+        return answer;
+    }
+
+    /** Where the shop says what it owns, what it does not own stands apart. */
+    private static void instead(List<Instead> ways, Asked asked, Answer answer) {
+        Set<OwnedHolding> all = EnumSet.allOf(OwnedHolding.class);
+        Set<OwnedHolding> owned =
+                asked.find(OWNED).<Set<OwnedHolding>>map(EnumSet::copyOf).orElse(all);
+        answer.with("instead", said(ways, way -> way.isFor(owned)));
+        if (ways.stream().anyMatch(way -> !way.isFor(owned))) {
+            answer.with("notOwned", said(ways, way -> !way.isFor(owned)));
+        }
+    }
+
+    private static Figure said(List<Instead> ways, Predicate<Instead> which) {
+        return Figure.many(
+                ways.stream().filter(which).map(way -> Figure.of(way.say())).toList());
     }
 
     /** The width of a space at the tips (mm), given or usual. */

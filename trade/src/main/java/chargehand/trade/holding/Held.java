@@ -106,27 +106,32 @@ record Held(Outline outline, boolean toothed, int count, double jawWidth, boolea
     }
 
     /** What would hold it true, the handiest first; nothing where it cannot sit otherwise than true. */
-    List<String> instead(int jaws, Chucking chucking) {
-        var instead = new ArrayList<String>();
+    List<Instead> instead(int jaws, Chucking chucking) {
+        var instead = new ArrayList<Instead>();
         if (chucking.runoutMost() <= Chucking.ALIKE) {
             return instead;
         }
         if (chucking.isEven()) {
-            instead.add("the same chuck, the work turned until all jaws bear alike, and dialled");
+            instead.add(Instead.atHand("the same chuck, the work turned until all jaws bear alike, and dialled"));
         }
         for (int other : new int[] {3, 6, 4}) {
             if (other != jaws && count % other == 0) {
-                instead.add("a self-centring chuck of " + other + " jaws, which meet the same part of the work");
+                instead.add(Instead.with(
+                        OwnedHolding.together(other),
+                        "a self-centring chuck of " + other + " jaws, which meet the same part of the work"));
             }
         }
-        instead.add("four jaws that move singly, packed with soft metal and dialled true");
+        instead.add(Instead.with(
+                OwnedHolding.FOUR_JAW, "four jaws that move singly, packed with soft metal and dialled true"));
         if (toothed) {
-            instead.add("a split bush bored to the tips, closed by the chuck");
-            instead.add("soft jaws bored to the tips, wide enough to bridge several teeth");
+            instead.add(Instead.atHand("a split bush bored to the tips, closed by the chuck"));
+            instead.add(Instead.with(
+                    OwnedHolding.SOFT_JAWS, "soft jaws bored to the tips, wide enough to bridge several teeth"));
         } else {
-            instead.add("a bush with its hole to the flats, split, or a block bored and clamped on them");
+            instead.add(
+                    Instead.atHand("a bush with its hole to the flats, split, or a block bored and clamped on them"));
         }
-        instead.add("a mandrel, where it has a true bore");
+        instead.add(Instead.with(OwnedHolding.MANDREL, "a mandrel, where it has a true bore"));
         return List.copyOf(instead);
     }
 }

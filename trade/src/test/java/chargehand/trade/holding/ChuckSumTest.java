@@ -129,6 +129,20 @@ class ChuckSumTest {
     }
 
     @Test
+    void instead_ofWhatIsOwned_standsApartFromTheRest() {
+        Ask any = Ask.of("chuck", "teeth", "26", "outside", "56", "jawWidth", "8");
+        Ask owned = Ask.of("chuck", "teeth", "26", "outside", "56", "jawWidth", "8", "owned", "four-jaw, mandrel");
+
+        assertThat(any.has("notOwned")).isFalse();
+        assertThat(owned.many("instead")).hasSizeLessThan(any.many("instead").size());
+        assertThat(owned.many("instead").size() + owned.many("notOwned").size())
+                .isEqualTo(any.many("instead").size());
+        assertThat(owned.text("instead.0")).contains("move singly");
+        assertThat(owned.text("instead.1")).contains("split bush");
+        assertThat(owned.text("notOwned.0")).contains("soft jaws");
+    }
+
+    @Test
     void chuck_wronglyAsked_isRefusedBesideItsField() {
         Ask.of("chuck", "outside", "50", "jawWidth", "6").isRefusedAt("teeth", "one of the two");
         Ask.of("chuck", "teeth", "25", "outside", "50", "jawWidth", "60").isRefusedAt("jawWidth", "wider");
@@ -140,5 +154,7 @@ class ChuckSumTest {
                 .isRefusedAt("root", "flats");
         Ask.of("chuck", "sides", "6", "outside", "50", "jawWidth", "6", "jaws", "5")
                 .isRefusedAt("jaws", "3, 4, 6");
+        Ask.of("chuck", "sides", "6", "outside", "50", "jawWidth", "6", "owned", "vice")
+                .isRefusedAt("owned", "four-jaw");
     }
 }

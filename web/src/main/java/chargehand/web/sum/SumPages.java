@@ -26,10 +26,12 @@ import java.util.stream.Collectors;
 public final class SumPages implements Pages {
     private final Counter counter;
     private final Views views;
+    private final ShopsOwn own;
 
     public SumPages(Counter counter, Views views) {
         this.counter = counter;
         this.views = views;
+        own = new ShopsOwn(counter);
     }
 
     /** A sum in the list. */
@@ -98,6 +100,7 @@ public final class SumPages implements Pages {
         Sum sum = sum(counter, context);
         Map<String, String> written = written(context, sum);
         boolean asked = sum.fields().stream().anyMatch(field -> written.containsKey(field.name()));
+        own.fill(sum, written);
         if (!asked) {
             views.show(context, "sum", sheet(sum, written, Optional.empty()));
             return;
