@@ -87,4 +87,36 @@ final class MethodCommandTest {
     void run_countThatIsNone_isRefused() {
         assertThat(plan(demo("union"), "--count", "0").err()).contains("--count is a whole number from 1");
     }
+
+    @Test
+    void run_withoutAMachine_keepsOffItAndSaysSo() {
+        Said said = plan(demo("metric-stud"), "--without", "small lathe", "--without", "315 four-jaw");
+        assertThat(said.out())
+                .contains("As asked: without small lathe.", "As asked: without 315 four-jaw of large lathe.")
+                .doesNotContain("Set-up 2, small lathe")
+                .contains("The quickest of all that was weighed");
+    }
+
+    @Test
+    void run_wishNobodyKnows_saysWhatWouldDo() {
+        Said said = plan(demo("metric-stud"), "--with", "grip on tail");
+        assertThat(said.ended()).isEqualTo(Ended.ASKED_WRONGLY);
+        assertThat(said.err()).contains("no section or bore 'tail'");
+    }
+
+    @Test
+    void run_wishThatLeavesNothing_namesIt() {
+        assertThat(plan(demo("union"), "--without", "mill").out()).contains("'without mill' makes it impossible here");
+    }
+
+    @Test
+    void run_whyNotAndOthers_giveReasonsAndWhatToAskFor() {
+        String out = plan(demo("metric-stud"), "--why-not", "--others", "2").out();
+        assertThat(out).contains("why not:", "the whole takes", "Other ways:", "Ask for it so: --without '");
+        Map<String, Object> tree = JsonLines.read(plan(demo("metric-stud"), "--why-not", "--others", "2", "--json")
+                .out()
+                .strip());
+        assertThat((List<?>) tree.get("others")).hasSize(2);
+        assertThat((List<?>) tree.get("notTaken")).hasSizeGreaterThan(5);
+    }
 }

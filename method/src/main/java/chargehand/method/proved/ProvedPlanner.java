@@ -3,6 +3,7 @@ package chargehand.method.proved;
 import chargehand.method.kit.Kit;
 import chargehand.method.plan.Bound;
 import chargehand.method.plan.Method;
+import chargehand.method.plan.NotTaken;
 import chargehand.method.plan.Planned;
 import chargehand.method.plan.Planned.Code;
 import chargehand.method.plan.Planned.Reason;
@@ -10,6 +11,7 @@ import chargehand.method.rack.Rack;
 import chargehand.method.replay.Fault;
 import chargehand.method.replay.Proof;
 import chargehand.method.replay.Replay;
+import chargehand.method.search.Other;
 import chargehand.method.search.Planner;
 import chargehand.method.wish.Wishes;
 import chargehand.part.Part;
@@ -54,6 +56,21 @@ public final class ProvedPlanner {
             case Planned.Ready ready -> proved(part, ready);
             case Planned.NotHere notHere -> new Outcome.NotHere(notHere.reasons());
         };
+    }
+
+    /**
+     * The next best methods that are really different, as {@link Planner#others}, but for those whose replay does not make the
+     * part.
+     */
+    public List<Other> others(Part part, int count, Wishes wishes, int most) {
+        return planner.others(part, count, wishes, most).stream()
+                .filter(other -> Replay.of(part, other.ready().method(), kit).made())
+                .toList();
+    }
+
+    /** Why each set-up of the method within these wishes is not held otherwise. */
+    public List<NotTaken> whyNot(Part part, int count, Wishes wishes) {
+        return planner.whyNot(part, count, wishes);
     }
 
     private Outcome proved(Part part, Planned.Ready ready) {

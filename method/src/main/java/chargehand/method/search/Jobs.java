@@ -10,6 +10,7 @@ import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 
 /** The set-ups worth weighing for the work as it stands: every holding that can do something, with what it is to do. */
 final class Jobs {
@@ -44,15 +45,20 @@ final class Jobs {
     }
 
     private List<Job> worthWeighing(Standing work) {
-        List<Job> jobs = List.copyOf(cheapest(work).values());
+        return of(work, choice -> true);
+    }
+
+    /** The same of these holdings alone. */
+    List<Job> of(Standing work, Predicate<Choice> holdings) {
+        List<Job> jobs = List.copyOf(cheapest(work, holdings).values());
         return effort.thorough() ? jobs : largest(jobs);
     }
 
-    private Map<String, Job> cheapest(Standing work) {
+    private Map<String, Job> cheapest(Standing work, Predicate<Choice> among) {
         Map<String, Job> jobs = new HashMap<>();
         List<BitSet> sets = allowed(work);
         for (Choice choice : holdings.list(work)) {
-            if (bidden.allows(work, choice)) {
+            if (among.test(choice) && bidden.allows(work, choice)) {
                 var held = new Reach.Held(work, choice);
                 for (BitSet allowed : sets) {
                     BitSet todo = new Reach(making.kit(), ways, trueness, held).all(allowed);

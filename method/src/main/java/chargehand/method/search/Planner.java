@@ -2,11 +2,13 @@ package chargehand.method.search;
 
 import chargehand.method.aim.Aim;
 import chargehand.method.kit.Kit;
+import chargehand.method.plan.NotTaken;
 import chargehand.method.plan.Planned;
 import chargehand.method.rack.Rack;
 import chargehand.method.stock.Candidates;
 import chargehand.method.stock.CuttingUp;
 import chargehand.method.stock.StockChooser;
+import chargehand.method.wish.Names;
 import chargehand.method.wish.Wishes;
 import chargehand.part.Body;
 import chargehand.part.Part;
@@ -47,8 +49,43 @@ public final class Planner {
                 : planned;
     }
 
+    /**
+     * The next best methods that are really different, the quickest first: with other stock, another machine or another
+     * holder.
+     *
+     * @param wishes what is asked of them all
+     * @param most how many at the most
+     */
+    public List<Other> others(Part part, int count, Wishes wishes, int most) {
+        return new Others(this, part, count).list(wishes, most);
+    }
+
+    /**
+     * Why each set-up of the method that {@link #plan(Part, int, Wishes)} finds is not held otherwise. It takes longer than
+     * planning does, and is worked out only for whoever asks. A block has one vice to each machine, and nothing to say.
+     */
+    public List<NotTaken> whyNot(Part part, int count, Wishes wishes) {
+        Part aimed = Aim.at(part);
+        var bidden = new Bidden(wishes);
+        Candidates candidates = bidden.among(StockChooser.candidates(aimed, count, rack, CuttingUp.with(kit)));
+        return switch (aimed.body()) {
+            case Body.Turned turned ->
+                new TurnedPlanner(kit, aimed, turned, bidden).whyNot(count, candidates, Names.of(kit, rack, part));
+            case Body.Block block -> List.of();
+        };
+    }
+
     /** As asked, without a second look at why there is nothing. */
     Planned within(Part part, int count, Wishes wishes) {
+        return plan(part, count, wishes, Haste.NONE);
+    }
+
+    /** As asked, giving up early: for what is nice to know but need not be found. */
+    Planned hastily(Part part, int count, Wishes wishes) {
+        return plan(part, count, wishes, Haste.SOME);
+    }
+
+    private Planned plan(Part part, int count, Wishes wishes, Haste haste) {
         Part aimed = Aim.at(part);
         var bidden = new Bidden(wishes);
         Candidates all = StockChooser.candidates(aimed, count, rack, CuttingUp.with(kit));
@@ -57,7 +94,7 @@ public final class Planner {
         }
         Candidates candidates = bidden.among(all);
         return switch (aimed.body()) {
-            case Body.Turned turned -> new TurnedPlanner(kit, aimed, turned, bidden).plan(count, candidates);
+            case Body.Turned turned -> new TurnedPlanner(kit, aimed, turned, bidden).plan(count, candidates, haste);
             case Body.Block block -> new BlockPlanner(kit, aimed, block, bidden).plan(count, candidates);
         };
     }

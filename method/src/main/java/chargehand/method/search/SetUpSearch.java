@@ -1,6 +1,6 @@
 package chargehand.method.search;
 
-import chargehand.method.holding.Choice.Gripped;
+import chargehand.method.holding.Choice;
 import chargehand.method.kit.Lathe;
 import chargehand.method.plan.SetUp;
 import chargehand.method.setting.Job;
@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.PriorityQueue;
 import java.util.Set;
+import java.util.function.Predicate;
 
 /**
  * Finds the set-ups that make a turned part from one blank in the least total time: best-first search (A*) over the work as
@@ -88,10 +89,20 @@ final class SetUpSearch {
         return quickest(Way.raw(raw, remaining.seconds(raw)), below);
     }
 
-    /** The quickest way on from another. */
-    Ended quickest(Way begun, double below) {
+    private Ended quickest(Way begun, double below) {
         limit = below;
         queue.add(new Open.Reached(begun));
+        return search();
+    }
+
+    /** The quickest way on from another, whose next holding is one of these. */
+    Ended quickest(Way begun, Predicate<Choice> next, double below) {
+        limit = below;
+        jobs.of(begun.work(), next).forEach(job -> open(begun, job));
+        return search();
+    }
+
+    private Ended search() {
         while (!queue.isEmpty() && queue.peek().bound() < limit) {
             if (!effort.patience().isLeft()) {
                 return new Ended(best, queue.peek().bound());
@@ -136,8 +147,9 @@ final class SetUpSearch {
         return new Open.Tried(way, job, then, met, Math.max(least, way.bound()));
     }
 
-    private static Standing work(Job job) {
-        return job.work().after(job.todo(), job.choice().gripped() instanceof Gripped.OnCentres);
+    /** The work as it stands once a job is done. */
+    static Standing work(Job job) {
+        return job.work().after(job.todo(), job.choice().gripped() instanceof Choice.Gripped.OnCentres);
     }
 
     /** A finished way is kept if it is the quickest; any other waits for its turn. */

@@ -6,8 +6,10 @@ import chargehand.method.kit.Kit;
 import chargehand.method.plan.Blank;
 import chargehand.method.plan.Bound;
 import chargehand.method.plan.Method;
+import chargehand.method.plan.NotTaken;
 import chargehand.method.plan.Planned;
 import chargehand.method.plan.SetUp;
+import chargehand.method.setting.Job;
 import chargehand.method.setting.Making;
 import chargehand.method.setting.SawWork;
 import chargehand.method.setting.SetUpWriter;
@@ -17,11 +19,13 @@ import chargehand.method.stock.Candidates;
 import chargehand.method.stock.Way;
 import chargehand.method.task.Task;
 import chargehand.method.task.Tasks;
+import chargehand.method.wish.Names;
 import chargehand.method.work.Standing;
 import chargehand.part.Body;
 import chargehand.part.End;
 import chargehand.part.Part;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
 
@@ -32,6 +36,9 @@ final class TurnedPlanner {
 
     /** The most set-ups weighed for one part before giving up. */
     private static final long MOST_WEIGHED = 6_000;
+
+    /** The same for whoever is in haste. */
+    private static final long MOST_IN_HASTE = 1_200;
 
     /** What a dearer use of metal must save to be taken: minutes for each place down the chooser's list. */
     private static final double SECONDS_PER_PLACE = 60;
@@ -86,22 +93,49 @@ final class TurnedPlanner {
     /** How a search over all stock ended: the best, and what nothing takes less than. */
     record Looked(Optional<Found> best, double least) {}
 
-    Planned plan(int count, Candidates candidates) {
+    Planned plan(int count, Candidates candidates, Haste haste) {
         List<Task> missing = missing();
         if (!missing.isEmpty()) {
             return new Planned.NotHere(
                     missing.stream().map(unreached::reason).distinct().toList());
         }
-        var quick = new Effort(count, false, new Patience(MOST_WEIGHED), bidden);
+        boolean hasty = haste == Haste.SOME;
+        var quick = new Effort(count, false, new Patience(hasty ? MOST_IN_HASTE : MOST_WEIGHED), bidden);
         Looked looked = best(candidates, quick);
         if (looked.best().isPresent()) {
             return ready(looked, quick.patience().spent(), candidates);
         }
-        var thorough = new Effort(count, true, new Patience(MOST_WEIGHED), bidden);
+        if (hasty) {
+            return new Planned.NotHere(unreached.reasons());
+        }
+        var thorough = effort(count, true);
         Looked again = best(candidates, thorough);
         return again.best().isPresent()
                 ? ready(again, quick.patience().spent() + thorough.patience().spent(), candidates)
                 : new Planned.NotHere(unreached.reasons());
+    }
+
+    /** Why the method that {@link #plan} finds is not held otherwise; nothing where there is none. */
+    List<NotTaken> whyNot(int count, Candidates candidates, Names names) {
+        if (!missing().isEmpty()) {
+            return List.of();
+        }
+        for (boolean thorough : List.of(false, true)) {
+            Effort effort = effort(count, thorough);
+            Looked looked = best(candidates, effort);
+            if (looked.best().isPresent()) {
+                return new WhyNot(this, kit, looked.best().get()).list(names, effort);
+            }
+        }
+        return List.of();
+    }
+
+    private Effort effort(int count, boolean thorough) {
+        return new Effort(count, thorough, new Patience(MOST_WEIGHED), bidden);
+    }
+
+    BitSet met(Job job) {
+        return bidden.met(job.work(), job.choice());
     }
 
     /** What nothing that is owned will make; flats may come with the stock, and centre holes are only aids. */
