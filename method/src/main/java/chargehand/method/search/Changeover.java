@@ -53,7 +53,8 @@ final class Changeover {
                 ? switch (chuck.bearing()) {
                     case Holding.Bearing.Closing closing -> "";
                     case Holding.Bearing.Opening opening -> " opening";
-                    case Holding.Bearing.SoftJaws soft -> " soft " + chuck.grip().diameter();
+                    case Holding.Bearing.SoftJaws soft ->
+                        " soft " + chuck.grip().diameter();
                 }
                 : "";
     }

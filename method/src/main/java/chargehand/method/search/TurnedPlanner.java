@@ -2,6 +2,7 @@ package chargehand.method.search;
 
 import chargehand.measure.Length;
 import chargehand.measure.WorkTime;
+import chargehand.method.holding.Holdings;
 import chargehand.method.kit.Kit;
 import chargehand.method.plan.Blank;
 import chargehand.method.plan.Bound;
@@ -132,6 +133,10 @@ final class TurnedPlanner {
 
     private Effort effort(int count, boolean thorough) {
         return new Effort(count, thorough, new Patience(MOST_WEIGHED), bidden);
+    }
+
+    Holdings holdings(Begun begun) {
+        return new Holdings(kit, body, begun.stock().material());
     }
 
     BitSet met(Job job) {

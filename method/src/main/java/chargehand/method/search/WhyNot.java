@@ -2,7 +2,6 @@ package chargehand.method.search;
 
 import chargehand.measure.WorkTime;
 import chargehand.method.holding.Choice;
-import chargehand.method.holding.Holdings;
 import chargehand.method.holding.NotHeld;
 import chargehand.method.kit.Kit;
 import chargehand.method.kit.Machine;
@@ -40,7 +39,7 @@ final class WhyNot {
             Choice taken = found.way().steps().get(step).job().choice();
             for (Machine machine : kit.machines()) {
                 if (machine.getClass() == taken.machine().getClass()) {
-                    for (String holder : names.holders().get(machine.name())) {
+                    for (String holder : names.holdersOn(machine.name())) {
                         if (!isIn(taken, machine, holder)) {
                             list.add(notTaken(step, machine, holder, effort));
                         }
@@ -64,7 +63,7 @@ final class WhyNot {
     private NotTaken.Verdict verdict(int step, Machine machine, String holder, Effort effort) {
         Standing work = found.way().steps().get(step).job().work();
         Predicate<Choice> here = choice -> isIn(choice, machine, holder);
-        if (new Holdings(kit).list(work).stream().noneMatch(here)) {
+        if (planner.holdings(found.begun()).list(work).stream().noneMatch(here)) {
             return new NotTaken.NotPossible(NotHeld.why(machine, holder, work));
         }
         var patience = new Patience(MOST_WEIGHED);

@@ -89,6 +89,11 @@ public record Names(Map<String, List<String>> holders, List<String> pieces, List
         return names;
     }
 
+    /** What holds work on a machine, in the order of the kit. */
+    public List<String> holdersOn(String machine) {
+        return holders.getOrDefault(machine, List.of());
+    }
+
     /** The machine as the kit writes it. */
     Optional<String> machine(String written) {
         return known(List.copyOf(holders.keySet()), written);
@@ -116,7 +121,7 @@ public record Names(Map<String, List<String>> holders, List<String> pieces, List
 
     /** What a machine holds work in, as the kit writes it. */
     Optional<String> holder(String machine, String written) {
-        return known(holders.getOrDefault(machine, List.of()), written);
+        return known(holdersOn(machine), written);
     }
 
     private static Optional<String> known(List<String> names, String written) {
