@@ -1,5 +1,6 @@
 # Finds Chromium for the page tests, installing Debian's package where there is none. Sourced: `find_chromium` sets and
-# exports CHROMIUM, or says what to do and returns 3. CHROMIUM may be set beforehand to use another.
+# exports CHROMIUM, or says what to do and returns 3. CHROMIUM may be set beforehand to use another. Needs
+# install_package from install-package.sh.
 
 chromium_on_path() {
     for name in chromium chromium-browser google-chrome-stable google-chrome; do
@@ -8,22 +9,10 @@ chromium_on_path() {
     return 1
 }
 
-install_chromium() {
-    command -v apt-get >/dev/null 2>&1 || return 1
-    as_root=
-    if [ "$(id -u)" != 0 ]; then
-        command -v sudo >/dev/null 2>&1 || return 1
-        as_root="sudo DEBIAN_FRONTEND=noninteractive"
-    fi
-    echo "Installing Debian's chromium package for the page tests."
-    $as_root apt-get update -q </dev/null &&
-        DEBIAN_FRONTEND=noninteractive $as_root apt-get install -q -y --no-install-recommends chromium </dev/null
-}
-
 find_chromium() {
     # Playwright must drive the machine's own browser and fetch none.
     export PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD=1
-    if [ -n "${CHROMIUM:-}" ] && [ -x "$CHROMIUM" ] || chromium_on_path || { install_chromium && chromium_on_path; }; then
+    if [ -n "${CHROMIUM:-}" ] && [ -x "$CHROMIUM" ] || chromium_on_path || { install_package chromium "the page tests" && chromium_on_path; }; then
         export CHROMIUM
         return 0
     fi
