@@ -2,6 +2,8 @@ package chargehand.part;
 
 import chargehand.measure.Length;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /** The shape of a part, as it is described. */
 public sealed interface Body {
@@ -11,15 +13,84 @@ public sealed interface Body {
      * @param outside the sections from end A to end B, at least one
      * @param inside the bores, in any order
      * @param across the features across the axis
+     * @param inBores what is cut into the walls of bores
+     * @param onEnds what is made into the faces from the ends
      */
-    record Turned(List<Section> outside, List<Bore> inside, List<Across> across) implements Body {
+    record Turned(
+            List<Section> outside, List<Bore> inside, List<Across> across, List<InBore> inBores, List<OnEnd> onEnds)
+            implements Body {
         public Turned {
             outside = List.copyOf(outside);
             inside = List.copyOf(inside);
             across = List.copyOf(across);
+            inBores = List.copyOf(inBores);
+            onEnds = List.copyOf(onEnds);
             if (outside.isEmpty()) {
                 throw new IllegalArgumentException("a turned part has at least one section");
             }
+        }
+
+        /** A part with nothing cut into its bores or faces. */
+        public Turned(List<Section> outside, List<Bore> inside, List<Across> across) {
+            this(outside, inside, across, List.of(), List.of());
+        }
+
+        /** The same part with other sections and bores. */
+        public Turned with(List<Section> sections, List<Bore> bores) {
+            return new Turned(sections, bores, across, inBores, onEnds);
+        }
+
+        /** Everything that has a name, in the order of a part file. */
+        public List<Feature> features() {
+            return Stream.<List<? extends Feature>>of(outside, inside, across, inBores, onEnds)
+                    .<Feature>flatMap(List::stream)
+                    .toList();
+        }
+
+        /** Whether the part comes back to be altered: something of it is there already. */
+        public boolean isAltered() {
+            return features().stream().anyMatch(Feature::isThere);
+        }
+
+        /** Whether an end face is there already: it is where the section at that end is. */
+        public boolean isThere(End end) {
+            return switch (end) {
+                case A -> outside.getFirst().isThere();
+                case B -> outside.getLast().isThere();
+            };
+        }
+
+        /**
+         * The part as it comes in to be altered: what is there already, and plain rounds of the diameter that each section
+         * has which is still to be made. Nothing where the part is made from stock.
+         */
+        public Optional<Turned> asItCame() {
+            return isAltered()
+                    ? Optional.of(new Turned(
+                            outside.stream().map(Turned::asItCame).toList(),
+                            there(inside),
+                            there(across),
+                            there(inBores),
+                            there(onEnds)))
+                    : Optional.empty();
+        }
+
+        private static <F extends Feature> List<F> there(List<F> features) {
+            return features.stream().filter(Feature::isThere).toList();
+        }
+
+        private static Section asItCame(Section section) {
+            Stretch stretch = section.stretch();
+            var plain = new Stretch(
+                    stretch.name(),
+                    stretch.length(),
+                    new Edge.Plain(),
+                    new Edge.Plain(),
+                    Made.ALREADY,
+                    Optional.empty());
+            return section.isThere()
+                    ? section
+                    : new Section.Round(plain, stretch.was().orElseThrow());
         }
 
         /** The whole length from end A to end B. */

@@ -1,10 +1,13 @@
 package chargehand.part;
 
+import chargehand.measure.Angle;
 import chargehand.measure.Length;
+import chargehand.measure.Written;
+import chargehand.trade.gear.SpurProportions;
 import chargehand.trade.thread.ScrewThread;
 
 /** One stretch of a turned part's outside. */
-public sealed interface Section {
+public sealed interface Section extends Feature {
     /** What all sections have. */
     Stretch stretch();
 
@@ -18,8 +21,14 @@ public sealed interface Section {
         return stretch().length().length();
     }
 
+    @Override
     default String name() {
         return stretch().name();
+    }
+
+    @Override
+    default Made made() {
+        return stretch().made();
     }
 
     /** A plain cylinder. */
@@ -107,6 +116,64 @@ public sealed interface Section {
      * @param diameter at the bottom
      */
     record Groove(Stretch stretch, Size diameter) implements Section {
+        @Override
+        public Length diameterTowardsA() {
+            return diameter.length();
+        }
+
+        @Override
+        public Length diameterTowardsB() {
+            return diameter.length();
+        }
+    }
+
+    /**
+     * The straight teeth of a spur wheel, over its whole length.
+     *
+     * @param teeth how many
+     * @param size how large
+     * @param pressureAngle of the involute
+     * @param outside the diameter over the tips; bracketed where it follows from teeth and size
+     */
+    record Toothed(Stretch stretch, int teeth, ToothSize size, Angle pressureAngle, Size outside) implements Section {
+        /** The diameter over the tips of full-depth teeth, neither drawn out nor turned down, to the nearest nanometre. */
+        public static Length fullOutside(int teeth, ToothSize size) {
+            return Length.mm(size.module() * (teeth + 2));
+        }
+
+        public Length pitchDiameter() {
+            return Length.mm(size.module() * teeth);
+        }
+
+        /**
+         * The diameter at the bottom of the spaces, full-depth teeth being meant. An outside larger than theirs is that of
+         * teeth drawn out, so that the bottom moves out with it; a smaller one is tips turned off.
+         */
+        public Length root() {
+            Length drawnOut = Length.most(outside.length().minus(fullOutside(teeth, size)), Length.ZERO);
+            double dedendum = SpurProportions.dedendum(pressureAngle) * size.module();
+            return Length.most(pitchDiameter().minus(Length.mm(2 * dedendum)).plus(drawnOut), Length.ZERO);
+        }
+
+        @Override
+        public Length diameterTowardsA() {
+            return outside.length();
+        }
+
+        @Override
+        public Length diameterTowardsB() {
+            return outside.length();
+        }
+    }
+
+    /**
+     * A knurled grip.
+     *
+     * @param diameter over the knurl
+     * @param pattern of the ridges
+     * @param pitch from ridge to ridge
+     */
+    record Knurled(Stretch stretch, Size diameter, Knurl pattern, Written pitch) implements Section {
         @Override
         public Length diameterTowardsA() {
             return diameter.length();

@@ -15,6 +15,7 @@ import chargehand.part.Part;
 import chargehand.part.Section;
 import chargehand.part.Size;
 import chargehand.part.Tie;
+import chargehand.part.shape.Solid;
 import chargehand.trade.thread.ScrewThread;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -122,7 +123,10 @@ final class PartSizes {
             along.add(turned.start(i));
         }
         turned.outside().forEach(this::section);
-        turned.inside().forEach(bore -> bore(bore, turned.length()));
+        List<Bore> away = Solid.boresWithinOthers(turned);
+        turned.inside().stream()
+                .filter(bore -> !(bore.isThere() && away.contains(bore)))
+                .forEach(bore -> bore(bore, turned.length()));
         turned.across().forEach(feature -> across(feature, turned));
     }
 
@@ -144,6 +148,14 @@ final class PartSizes {
                 corners.add(polygon.corners());
             }
             case Section.Threaded threaded -> thread(threaded.thread(), threaded.fit());
+            case Section.Toothed toothed -> {
+                diameter(toothed.outside());
+                angles.add(AngleText.seconds(toothed.pressureAngle()));
+            }
+            case Section.Knurled knurled -> {
+                diameter(knurled.diameter());
+                written.add(knurled.pitch());
+            }
         }
     }
 
@@ -227,6 +239,13 @@ final class PartSizes {
                 turned.outside()
                         .forEach(section -> lengths.add(
                                 section.diameterTowardsA().minus(keyway.depth().length())));
+            }
+            case Across.Flat flat -> {
+                sizes.add(flat.depth().size());
+                sizes.add(flat.length());
+                sizes.add(flat.from());
+                along.add(flat.begins());
+                along.add(flat.ends());
             }
         }
     }

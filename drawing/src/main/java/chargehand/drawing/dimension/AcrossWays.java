@@ -11,6 +11,7 @@ import chargehand.measure.AngleText;
 import chargehand.measure.Length;
 import chargehand.part.Across;
 import chargehand.part.Depth;
+import chargehand.part.FlatDepth;
 import chargehand.part.Size;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -35,9 +36,30 @@ record AcrossWays(Subject subject) {
             switch (feature) {
                 case Across.CrossHole hole -> all.add(hole(hole, Bearing.of(hole, turn)));
                 case Across.Keyway keyway -> {}
+                case Across.Flat flat -> all.add(flat(flat, Bearing.of(flat, turn)));
             }
         }
         return all;
+    }
+
+    /** A callout for a flat, from the middle of it or from where it shows at the edge of the view. */
+    private List<Placing> flat(Across.Flat flat, Bearing bearing) {
+        Length middle = flat.begins().plus(flat.ends()).half();
+        Length radius = subject.look().solid().outer().most(flat.begins(), flat.ends());
+        double height = subject.size(flat.depth().height(radius)) * bearing.up();
+        LeaderWays leader = new LeaderWays(Subject.inscription(wording(flat)), CALLOUT);
+        Point tip = new Point(subject.x(middle), -height);
+        return height < 0
+                ? leader.past(List.of(tip), false, subject.reach().outside(Side.BELOW))
+                : leader.past(List.of(tip), true, -subject.reach().outside(Side.ABOVE));
+    }
+
+    private Wording wording(Across.Flat flat) {
+        Wording size = subject.text().size(flat.depth().size());
+        return switch (flat.depth()) {
+            case FlatDepth.Below below -> Wording.of("flat ").then(size).then(Wording.of(" deep"));
+            case FlatDepth.Leaving leaving -> size.then(Wording.of(" over flat"));
+        };
     }
 
     private List<Placing> hole(Across.CrossHole hole, Bearing bearing) {
@@ -85,11 +107,8 @@ record AcrossWays(Subject subject) {
         for (Across feature : subject.body().across()) {
             switch (feature) {
                 case Across.CrossHole hole -> add(Length.ZERO, hole.at().length(), hole.at(), positions);
-                case Across.Keyway keyway -> {
-                    Length from = keyway.from().length();
-                    add(Length.ZERO, from, keyway.from(), positions);
-                    add(from, from.plus(keyway.length().length()), keyway.length(), positions);
-                }
+                case Across.Keyway keyway -> addStretch(keyway, keyway.from(), keyway.length(), positions);
+                case Across.Flat flat -> addStretch(flat, flat.from(), flat.length(), positions);
             }
         }
         return positions;
@@ -106,15 +125,22 @@ record AcrossWays(Subject subject) {
                     case Across.CrossHole hole ->
                         starts.put(
                                 hole.at().length(), subject.size(hole.diameter().length()) / 2 + CENTRE_LINE);
-                    case Across.Keyway keyway -> {
-                        Length from = keyway.from().length();
-                        starts.put(from, 0.0);
-                        starts.put(from.plus(keyway.length().length()), 0.0);
-                    }
+                    case Across.Keyway keyway -> putBoth(keyway, starts);
+                    case Across.Flat flat -> putBoth(flat, starts);
                 }
             }
         }
         return starts;
+    }
+
+    private static void putBoth(Across feature, Map<Length, Double> starts) {
+        starts.put(feature.begins(), 0.0);
+        starts.put(feature.ends(), 0.0);
+    }
+
+    private void addStretch(Across feature, Size from, Size length, List<AxialDimension> positions) {
+        add(Length.ZERO, feature.begins(), from, positions);
+        add(feature.begins(), feature.ends(), length, positions);
     }
 
     private void add(Length from, Length to, Size size, List<AxialDimension> positions) {
@@ -128,7 +154,8 @@ record AcrossWays(Subject subject) {
         List<String> notes = new ArrayList<>();
         List<Across> features = subject.body().across();
         for (Across feature : features.stream().skip(1).toList()) {
-            double apart = around(feature) - around(features.getFirst());
+            double apart =
+                    feature.around().degrees() - features.getFirst().around().degrees();
             if (apart != 0) {
                 notes.add("%s lies %s round the axis from %s."
                         .formatted(
@@ -140,14 +167,7 @@ record AcrossWays(Subject subject) {
         return notes;
     }
 
-    private static double around(Across feature) {
-        return switch (feature) {
-            case Across.CrossHole hole -> hole.around().degrees();
-            case Across.Keyway keyway -> keyway.around().degrees();
-        };
-    }
-
-    private static String capital(String name) {
+    static String capital(String name) {
         return name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
     }
 }

@@ -108,6 +108,8 @@ public final class AxialScheme {
             case Section.Cone cone -> Cost.CONE;
             case Section.Polygon polygon -> isFlange(index) ? Cost.FLANGE : Cost.THREAD;
             case Section.Round round -> isFlange(index) ? Cost.FLANGE : Cost.CHAIN;
+            case Section.Toothed toothed -> isFlange(index) ? Cost.FLANGE : Cost.THREAD;
+            case Section.Knurled knurled -> isFlange(index) ? Cost.FLANGE : Cost.THREAD;
         };
     }
 

@@ -68,6 +68,8 @@ record DatumFace(Body.Turned body) {
             case Section.Groove groove -> false;
             case Section.Threaded threaded -> false;
             case Section.Polygon polygon -> false;
+            case Section.Toothed toothed -> toothed.outside().isToleranced();
+            case Section.Knurled knurled -> false;
             case Section.Cone cone ->
                 cone.towardsA().isToleranced() || cone.towardsB().isToleranced();
         };

@@ -64,6 +64,18 @@ public record SizeText(LengthUnit unit) {
         return toleranced(figures(size.nominal()), size);
     }
 
+    /** A size with its limits in plain words, for a note. */
+    public String words(Size size) {
+        String figures = figures(size.nominal());
+        return switch (size.tolerance()) {
+            case Tolerance.General() -> figures;
+            case Tolerance.Bracketed() -> "(" + figures + ")";
+            case Tolerance.Letters(var code, var lower, var upper) ->
+                figures + " " + code + " (" + String.join(" to ", limits(size)) + ")";
+            case Tolerance.Deviations(var lower, var upper) -> figures + " (" + String.join(" to ", limits(size)) + ")";
+        };
+    }
+
     /** A diameter: with its sign, unless it is named by a drill's number or letter, which is then spelt out. */
     public Wording diameter(Size size) {
         String figures = figures(size.nominal());

@@ -16,6 +16,7 @@ import chargehand.part.Depth;
 import chargehand.part.End;
 import chargehand.part.Part;
 import chargehand.part.Size;
+import chargehand.part.shape.Solid;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -52,7 +53,7 @@ public final class TurnedSizes {
     private void placeLengths() {
         List<AxialDimension> lengths = new ArrayList<>(AxialScheme.of(subject.body(), subject.text()));
         lengths.addAll(new AcrossWays(subject).positions());
-        subject.body().inside().forEach(bore -> addDepth(bore, lengths));
+        bores().forEach(bore -> addDepth(bore, lengths));
         List<AxialTiers.Tiered> tiers =
                 AxialTiers.of(once(lengths), subject.look().scale(), Side.BELOW, List.of());
         Reach reach = subject.reach();
@@ -64,6 +65,14 @@ public final class TurnedSizes {
                         reach.outside(Side.BELOW) + (hasKeyway() ? CuttingPlane.ROOM : 0),
                         at -> within.getOrDefault(at, reach.outside(Side.BELOW, at)))
                 .forEach(board::add);
+    }
+
+    /** The bores to give sizes of: all but those that are there already and are bored away. */
+    private List<Bore> bores() {
+        List<Bore> within = Solid.boresWithinOthers(subject.body());
+        return subject.body().inside().stream()
+                .filter(bore -> !(bore.isThere() && within.contains(bore)))
+                .toList();
     }
 
     private boolean hasKeyway() {
@@ -137,7 +146,7 @@ public final class TurnedSizes {
             ways.addAll(new SectionWays(subject, i).all());
         }
         if (subject.look().cut() != Cut.NONE) {
-            subject.body().inside().forEach(bore -> ways.add(new BoreWays(subject, bore).all()));
+            bores().forEach(bore -> ways.add(new BoreWays(subject, bore).all()));
         }
         AcrossWays across = new AcrossWays(subject);
         EdgeWays edges = new EdgeWays(subject);
@@ -148,5 +157,6 @@ public final class TurnedSizes {
         board = Arranger.place(board, ways);
         notes.addAll(edges.notes());
         notes.addAll(across.notes());
+        notes.addAll(new FeatureNotes(subject.body(), subject.text()).all());
     }
 }

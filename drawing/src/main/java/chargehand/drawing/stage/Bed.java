@@ -54,13 +54,18 @@ record Bed(End headstock, Length origin) {
 
     Across along(Across feature) {
         return switch (feature) {
-            case Across.CrossHole(var name, var diameter, var at, var depth, var around) ->
-                new Across.CrossHole(name, diameter, at(at, along(at.length())), depth, around);
-            case Across.Keyway(var name, var width, var depth, var from, var length, var around) -> {
-                Length start = first(from.length(), from.length().plus(length.length()));
-                yield new Across.Keyway(name, width, depth, at(from, start), length, around);
-            }
+            case Across.CrossHole(var name, var diameter, var at, var depth, var around, var made) ->
+                new Across.CrossHole(name, diameter, at(at, along(at.length())), depth, around, made);
+            case Across.Keyway(var name, var width, var depth, var from, var length, var around, var made) ->
+                new Across.Keyway(name, width, depth, begins(from, feature), length, around, made);
+            case Across.Flat(var name, var depth, var from, var length, var around, var made) ->
+                new Across.Flat(name, depth, begins(from, feature), length, around, made);
         };
+    }
+
+    /** Where a feature begins on the bed, for the size that says where it begins on the part. */
+    private Size begins(Size from, Across feature) {
+        return at(from, first(feature.begins(), feature.ends()));
     }
 
     private static Size at(Size size, Length position) {

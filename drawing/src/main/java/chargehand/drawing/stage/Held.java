@@ -61,11 +61,10 @@ record Held(Stage stage, Bed bed, Solid solid, Profile stock, Hold.Grip grip) {
             return switch (feature) {
                 case Across.CrossHole hole ->
                     hole.at().length().isMoreThan(from) && hole.at().length().isLessThan(to);
-                case Across.Keyway keyway -> {
-                    Length start = keyway.from().length();
-                    yield start.isMoreThan(from)
-                            && start.plus(keyway.length().length()).isLessThan(to);
-                }
+                case Across.Keyway keyway ->
+                    keyway.begins().isMoreThan(from) && keyway.ends().isLessThan(to);
+                case Across.Flat flat ->
+                    !flat.begins().isLessThan(from) && !flat.ends().isMoreThan(to);
             };
         }
 
@@ -164,12 +163,13 @@ record Held(Stage stage, Bed bed, Solid solid, Profile stock, Hold.Grip grip) {
         return solid.across().stream()
                 .filter(feature -> switch (feature) {
                     case Across.CrossHole hole -> hole.at().length().equals(here);
-                    case Across.Keyway keyway -> {
-                        Length from = keyway.from().length();
-                        Length to = from.plus(keyway.length().length());
-                        yield !here.isLessThan(from) && !here.isMoreThan(to);
-                    }
+                    case Across.Keyway keyway -> covers(keyway, here);
+                    case Across.Flat flat -> covers(flat, here);
                 })
                 .findFirst();
+    }
+
+    private static boolean covers(Across feature, Length at) {
+        return !at.isLessThan(feature.begins()) && !at.isMoreThan(feature.ends());
     }
 }

@@ -146,7 +146,7 @@ final class SurfaceLines {
         held.at(at).ifPresent(feature -> stroke(cutFromAbove(feature)));
     }
 
-    /** The walls and the floor of a hole or keyway cut from above. */
+    /** The walls and the floor of what is cut from above. */
     private List<Point> cutFromAbove(Across feature) {
         return switch (feature) {
             case Across.CrossHole hole -> {
@@ -159,14 +159,19 @@ final class SurfaceLines {
                 };
                 yield notch(at.minus(half), at.plus(half), outer, depth);
             }
-            case Across.Keyway keyway -> {
-                Length from = keyway.from().length();
-                Length to = from.plus(keyway.length().length());
-                yield notch(
-                        from,
-                        to,
-                        held.solid().outer().radiusAfter(from),
+            case Across.Keyway keyway ->
+                notch(
+                        keyway.begins(),
+                        keyway.ends(),
+                        held.solid().outer().radiusAfter(keyway.begins()),
                         keyway.depth().length());
+            case Across.Flat flat -> {
+                Length outer = held.solid().outer().most(flat.begins(), flat.ends());
+                yield notch(
+                        flat.begins(),
+                        flat.ends(),
+                        outer,
+                        outer.minus(flat.depth().height(outer)));
             }
         };
     }

@@ -20,6 +20,7 @@ final class AcrossLines {
             switch (feature) {
                 case Across.CrossHole hole -> new HoleLines(look, hole, lines).draw(bearing);
                 case Across.Keyway keyway -> new KeywayLines(look, keyway, lines).draw(bearing);
+                case Across.Flat flat -> new FlatLines(look, flat, lines).draw(bearing);
             }
         }
         return lines;

@@ -28,7 +28,7 @@ public record Bearing(double degrees) {
         int most = -1;
         for (Across feature : features) {
             for (double wanted : cut == Cut.NONE ? new double[] {90, 180} : new double[] {180, 90}) {
-                Bearing turn = new Bearing(wanted - around(feature));
+                Bearing turn = new Bearing(wanted - feature.around().degrees());
                 int shown = features.stream()
                         .mapToInt(other -> of(other, turn).shown(other, faces(other, solid, cut)))
                         .sum();
@@ -43,12 +43,12 @@ public record Bearing(double degrees) {
 
     /** How far a part is turned for a feature to lie on top. */
     public static Bearing up(Across feature) {
-        return new Bearing(-around(feature));
+        return new Bearing(-feature.around().degrees());
     }
 
     /** The bearing of a feature on a part turned so far. */
     public static Bearing of(Across feature, Bearing turn) {
-        return new Bearing(around(feature) + turn.degrees);
+        return new Bearing(feature.around().degrees() + turn.degrees);
     }
 
     /** Whether a feature shows best where it faces the viewer, the material round it not being cut. */
@@ -72,13 +72,6 @@ public record Bearing(double degrees) {
             return isTowards() || (isAway() && through) ? 3 : isUp() || isDown() ? 2 : 1;
         }
         return isDown() || (isUp() && through) ? 3 : isTowards() || (isAway() && through) ? 2 : 0;
-    }
-
-    private static double around(Across feature) {
-        return switch (feature) {
-            case Across.CrossHole hole -> hole.around().degrees();
-            case Across.Keyway keyway -> keyway.around().degrees();
-        };
     }
 
     public boolean isUp() {

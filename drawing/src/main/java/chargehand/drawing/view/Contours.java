@@ -29,7 +29,7 @@ record Contours(Look look, List<Opening> openings, List<List<Point>> cutOuts) {
         pencil.line(LineStyle.WIDE, scale.onAxis(Length.ZERO), outside.getFirst());
         broken(side, false, outside).forEach(piece -> pencil.line(LineStyle.WIDE, piece));
         pencil.line(LineStyle.WIDE, outside.getLast(), scale.onAxis(look.solid().length()));
-        for (Station edge : Contour.edges(Flats.seen(look.solid(), side))) {
+        for (Station edge : Contour.edges(seen(side))) {
             if (isWithin(edge)) {
                 pencil.line(LineStyle.WIDE, scale.onAxis(edge.at()), side.at(scale, edge.at(), edge.radius()));
             }
@@ -77,7 +77,11 @@ record Contours(Look look, List<Opening> openings, List<List<Point>> cutOuts) {
     }
 
     private List<Point> outside(Side side) {
-        return sided(side, Contour.above(Flats.seen(look.solid(), side), look.scale()));
+        return sided(side, Contour.above(seen(side), look.scale()));
+    }
+
+    private Profile seen(Side side) {
+        return FlatLines.seen(Flats.seen(look.solid(), side), look, side);
     }
 
     private static List<Point> sided(Side side, List<Point> above) {

@@ -83,10 +83,8 @@ public final class Shortening {
                 Length reach = hole.diameter().length();
                 yield round(hole.at().length(), reach);
             }
-            case Across.Keyway keyway -> {
-                Length from = keyway.from().length();
-                yield new Stay(from, from.plus(keyway.length().length()));
-            }
+            case Across.Keyway keyway -> new Stay(keyway.begins(), keyway.ends());
+            case Across.Flat flat -> new Stay(flat.begins(), flat.ends());
         };
     }
 

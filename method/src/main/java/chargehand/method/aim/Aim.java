@@ -36,10 +36,9 @@ public final class Aim {
     }
 
     private Part turned(Body.Turned body) {
-        var aimed = new Body.Turned(
+        var aimed = body.with(
                 body.outside().stream().map(this::section).toList(),
-                body.inside().stream().map(this::bore).toList(),
-                body.across());
+                body.inside().stream().map(this::bore).toList());
         return new Part(
                 part.title(),
                 part.drawing(),
@@ -62,15 +61,17 @@ public final class Aim {
             case Section.Cone cone -> cone;
             case Section.Polygon polygon -> polygon;
             case Section.Threaded threaded -> threaded;
+            case Section.Toothed toothed -> toothed;
+            case Section.Knurled knurled -> knurled;
         };
     }
 
     private Bore bore(Bore bore) {
         return switch (bore) {
-            case Bore.Bored bored ->
-                new Bore.Bored(bored.name(), bored.from(), bored.depth(), middle(bored.diameter()), bored.mouth());
-            case Bore.Counterbored wide ->
-                new Bore.Counterbored(wide.name(), wide.from(), wide.depth(), middle(wide.diameter()), wide.mouth());
+            case Bore.Bored(var name, var from, var depth, var diameter, var mouth, var made) ->
+                new Bore.Bored(name, from, depth, middle(diameter), mouth, made);
+            case Bore.Counterbored(var name, var from, var depth, var diameter, var mouth, var made) ->
+                new Bore.Counterbored(name, from, depth, middle(diameter), mouth, made);
             case Bore.Drilled drilled -> drilled;
             case Bore.Reamed reamed -> reamed;
             case Bore.Tapped tapped -> tapped;

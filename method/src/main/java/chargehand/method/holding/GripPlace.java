@@ -131,6 +131,8 @@ record GripPlace(End headstock, Length stop, Length inner, Length diameter, int 
             case Section.Cone cone -> Optional.empty();
             case Section.Threaded threaded -> Optional.empty();
             case Section.Groove groove -> Optional.empty();
+            case Section.Toothed toothed -> Optional.empty();
+            case Section.Knurled knurled -> Optional.empty();
         };
     }
 

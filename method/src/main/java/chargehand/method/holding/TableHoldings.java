@@ -184,6 +184,7 @@ final class TableHoldings {
                     case Across.CrossHole hole -> {}
                     case Across.Keyway keyway when kind == Choice.Work.KEYWAYING -> angles.add(keyway.around());
                     case Across.Keyway keyway -> {}
+                    case Across.Flat flat -> {}
                 }
             }
         }

@@ -47,6 +47,8 @@ public sealed interface Planned {
         TOO_SLENDER,
         WALL_TOO_THIN,
         TOLERANCE_TOO_FINE,
+        /** The part has something that no method here makes yet. */
+        NOT_PLANNED,
         /** A method was found and its replay did not make the part. */
         NOT_PROVED
     }

@@ -69,6 +69,7 @@ final class TurnedReplay {
         }
         new TieCheck(asked.body(), method, stages, faults).check(asked.ties());
         faults.at(0, 0);
+        new NeverCut(asked.body(), faults).check();
         var end = new FinalCheck(wanted, work, faults);
         Length worst = end.check();
         return new Proof(faults.list().isEmpty(), worst, faults.list(), stages, end.remains());

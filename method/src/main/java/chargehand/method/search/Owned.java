@@ -117,6 +117,7 @@ final class Owned {
         return switch (across) {
             case Across.CrossHole hole -> hasDrill(hole.diameter().length());
             case Across.Keyway keyway -> hasSlotDrill(keyway.width().length());
+            case Across.Flat flat -> false;
         };
     }
 

@@ -4,6 +4,7 @@ import chargehand.method.aim.Aim;
 import chargehand.method.kit.Kit;
 import chargehand.method.plan.NotTaken;
 import chargehand.method.plan.Planned;
+import chargehand.method.plan.Planned.Reason;
 import chargehand.method.rack.Rack;
 import chargehand.method.stock.Candidates;
 import chargehand.method.stock.CuttingUp;
@@ -65,6 +66,9 @@ public final class Planner {
      * planning does, and is worked out only for whoever asks. A block has one vice to each machine, and nothing to say.
      */
     public List<NotTaken> whyNot(Part part, int count, Wishes wishes) {
+        if (!Unplanned.reasons(part.body()).isEmpty()) {
+            return List.of();
+        }
         Part aimed = Aim.at(part);
         var bidden = new Bidden(wishes);
         Candidates candidates = bidden.among(StockChooser.candidates(aimed, count, rack, CuttingUp.with(kit)));
@@ -86,6 +90,10 @@ public final class Planner {
     }
 
     private Planned plan(Part part, int count, Wishes wishes, Haste haste) {
+        List<Reason> unplanned = Unplanned.reasons(part.body());
+        if (!unplanned.isEmpty()) {
+            return new Planned.NotHere(unplanned);
+        }
         Part aimed = Aim.at(part);
         var bidden = new Bidden(wishes);
         Candidates all = StockChooser.candidates(aimed, count, rack, CuttingUp.with(kit));

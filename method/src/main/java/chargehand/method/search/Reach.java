@@ -242,6 +242,7 @@ final class Reach {
                         && choice.holding() instanceof Holding.LaidAcross laid
                         && laid.around().equals(keyway.around())
                         && owned.hasSlotDrill(keyway.width().length());
+            case Across.Flat flat -> false;
         };
     }
 

@@ -74,6 +74,8 @@ final class Roundness {
             case Section.Groove groove -> Optional.of(groove.diameter());
             case Section.Threaded threaded -> Optional.empty();
             case Section.Polygon polygon -> Optional.empty();
+            case Section.Toothed toothed -> Optional.of(toothed.outside());
+            case Section.Knurled knurled -> Optional.empty();
         };
     }
 

@@ -124,6 +124,7 @@ final class TableWork {
         return switch (across) {
             case Across.CrossHole hole -> crossHole(hole);
             case Across.Keyway keyway -> List.of(keyway(keyway));
+            case Across.Flat flat -> throw new IllegalStateException("no holding is found for a single flat: " + flat);
         };
     }
 

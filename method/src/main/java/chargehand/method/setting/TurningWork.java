@@ -94,6 +94,8 @@ final class TurningWork {
             case Section.Threaded threaded -> Optional.of(beforeThread(threaded));
             case Section.Cone cone -> Optional.empty();
             case Section.Polygon polygon -> Optional.empty();
+            case Section.Toothed toothed -> Optional.of(making.limits(toothed.outside()));
+            case Section.Knurled knurled -> Optional.empty();
         };
     }
 

@@ -115,6 +115,8 @@ final class TurnedRoom {
             case Section.Cone cone -> false;
             case Section.Polygon polygon -> false;
             case Section.Groove groove -> false;
+            case Section.Toothed toothed -> false;
+            case Section.Knurled knurled -> false;
         };
     }
 

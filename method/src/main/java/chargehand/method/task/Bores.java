@@ -88,7 +88,7 @@ public final class Bores {
         }
         List<Bore> others =
                 body.inside().stream().filter(other -> !other.equals(bore)).toList();
-        Solid without = Solid.of(new Body.Turned(body.outside(), others, body.across()));
+        Solid without = Solid.of(body.with(body.outside(), others));
         return without.inner().equals(Solid.of(body).inner());
     }
 }

@@ -1,6 +1,5 @@
 package chargehand.method.task;
 
-import chargehand.measure.Length;
 import chargehand.part.Across;
 import chargehand.part.Body;
 import chargehand.part.Bore;
@@ -141,6 +140,8 @@ public final class Tasks {
             case Section.Round round -> {}
             case Section.Cone cone -> {}
             case Section.Groove groove -> {}
+            case Section.Toothed toothed -> {}
+            case Section.Knurled knurled -> {}
         }
     }
 
@@ -227,18 +228,6 @@ public final class Tasks {
     }
 
     private boolean touches(int index, Across across) {
-        Length from;
-        Length to;
-        switch (across) {
-            case Across.CrossHole hole -> {
-                from = hole.at().length().minus(hole.diameter().length().half());
-                to = hole.at().length().plus(hole.diameter().length().half());
-            }
-            case Across.Keyway keyway -> {
-                from = keyway.from().length();
-                to = from.plus(keyway.length().length());
-            }
-        }
-        return from.isLessThan(shape.end(index)) && to.isMoreThan(shape.start(index));
+        return across.begins().isLessThan(shape.end(index)) && across.ends().isMoreThan(shape.start(index));
     }
 }

@@ -3,8 +3,10 @@ package chargehand.method.search;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import chargehand.method.plan.Planned;
+import chargehand.method.plan.Planned.Reason;
 import chargehand.part.Part;
 import chargehand.part.testing.PartGenerator;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** Any sound part is planned or refused with reasons; nothing is ever thrown. */
@@ -30,5 +32,20 @@ class RandomPartsTest {
             }
         }
         assertThat(ready).as("parts planned of %d", PARTS).isGreaterThan(PARTS / 6);
+    }
+
+    @Test
+    void plan_partsWithFurtherFeatures_isRefusedByNameWhereOneIsNotPlanned() {
+        var generator = new PartGenerator(7, PartGenerator.Range.ALL);
+        int refused = 0;
+        for (int i = 0; i < 40; i++) {
+            Part part = generator.turned();
+            List<Reason> reasons = Unplanned.reasons(part.body());
+            if (!reasons.isEmpty()) {
+                refused++;
+                assertThat(DemoMethods.plan(part, 1)).isEqualTo(new Planned.NotHere(reasons));
+            }
+        }
+        assertThat(refused).isGreaterThan(10);
     }
 }

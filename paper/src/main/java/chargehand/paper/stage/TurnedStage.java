@@ -84,6 +84,7 @@ final class TurnedStage {
             case Across.Keyway keyway ->
                 cut.keyways().stream()
                         .anyMatch(milled -> milled.from().equals(keyway.from().length()));
+            case Across.Flat flat -> false;
         };
     }
 

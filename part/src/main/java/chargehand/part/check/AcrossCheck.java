@@ -10,7 +10,7 @@ import chargehand.part.shape.Profile;
 import chargehand.part.shape.Solid;
 import java.util.List;
 
-/** Judges the holes and keyways across a turned part. */
+/** Judges the holes, keyways and flats across a turned part. */
 final class AcrossCheck {
     private final Findings findings;
 
@@ -34,13 +34,22 @@ final class AcrossCheck {
                 sizes.judge(path + ".length", keyway.length(), Kind.EITHER);
                 keyway(path, keyway);
             }
+            case Across.Flat flat -> {
+                sizes.judge(path + "." + Paths.key(flat), flat.depth().size(), Kind.EITHER);
+                sizes.judge(path + ".length", flat.length(), Kind.EITHER);
+                begins(path, flat);
+            }
+        }
+    }
+
+    private void begins(String path, Across feature) {
+        if (feature.begins().isNegative()) {
+            findings.fault(path + ".at", PartFault.ACROSS_OFF_PART, "This begins on the part, from end A onward.");
         }
     }
 
     private void keyway(String path, Across.Keyway keyway) {
-        if (keyway.from().length().isNegative()) {
-            findings.fault(path + ".at", PartFault.ACROSS_OFF_PART, "A keyway begins on the part, from end A onward.");
-        }
+        begins(path, keyway);
         if (keyway.length().length().isLessThan(keyway.width().length())) {
             findings.fault(
                     path + ".length",
@@ -59,6 +68,8 @@ final class AcrossCheck {
             switch (all.get(i)) {
                 case Across.CrossHole hole -> crossHoles.judge(Paths.across(i), hole);
                 case Across.Keyway keyway -> place(Paths.across(i), keyway, body, solid.outer(), hollow);
+                case Across.Flat flat ->
+                    new FlatCheck(body, solid.outer(), hollow, findings).judge(Paths.across(i), flat);
             }
             for (int j = 0; j < i; j++) {
                 overlap(Paths.across(i), all.get(i), all.get(j), solid.outer());
@@ -119,8 +130,11 @@ final class AcrossCheck {
         }
     }
 
+    /** A hole may be drilled in a flat; nothing else shares its place at the surface. */
     private void overlap(String path, Across one, Across other, Profile outside) {
-        if (SurfaceMark.of(one).isNear(SurfaceMark.of(other), outside)) {
+        boolean drilledFlat = one instanceof Across.Flat != other instanceof Across.Flat
+                && (one instanceof Across.CrossHole || other instanceof Across.CrossHole);
+        if (!drilledFlat && SurfaceMark.of(one, outside).isNear(SurfaceMark.of(other, outside), outside)) {
             findings.fault(
                     path + "." + Paths.key(one),
                     PartFault.ACROSS_OVERLAP,

@@ -5,6 +5,8 @@ import chargehand.part.Across;
 import chargehand.part.Bore;
 import chargehand.part.GeneralTolerance;
 import chargehand.part.Hole;
+import chargehand.part.InBore;
+import chargehand.part.OnEnd;
 import chargehand.part.Section;
 
 /** Judges features one by one, each by itself, whether or not the rest of the part is known yet. */
@@ -42,6 +44,14 @@ public final class FeatureCheck {
 
     public void across(String path, Across across) {
         new AcrossCheck(findings).judge(path, across, sizes);
+    }
+
+    public void inBore(String path, InBore feature) {
+        InBoreCheck.judge(path, feature, sizes);
+    }
+
+    public void onEnd(String path, OnEnd feature) {
+        OnEndCheck.judge(path, feature, sizes, findings);
     }
 
     public void hole(String path, Hole hole) {

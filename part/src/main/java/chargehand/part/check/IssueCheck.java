@@ -1,12 +1,10 @@
 package chargehand.part.check;
 
-import chargehand.part.Across;
 import chargehand.part.Body;
-import chargehand.part.Bore;
 import chargehand.part.DrawingIssue;
+import chargehand.part.Feature;
 import chargehand.part.Hole;
 import chargehand.part.Part;
-import chargehand.part.Section;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -29,12 +27,7 @@ final class IssueCheck {
 
     private static Stream<String> names(Body body) {
         return switch (body) {
-            case Body.Turned turned ->
-                Stream.of(
-                                turned.outside().stream().map(Section::name),
-                                turned.inside().stream().map(Bore::name),
-                                turned.across().stream().map(Across::name))
-                        .flatMap(each -> each);
+            case Body.Turned turned -> turned.features().stream().map(Feature::name);
             case Body.Block block -> block.holes().stream().map(Hole::name);
         };
     }

@@ -25,6 +25,12 @@ final class NameCheck {
                 for (int i = 0; i < turned.across().size(); i++) {
                     name(Paths.across(i), turned.across().get(i).name());
                 }
+                for (int i = 0; i < turned.inBores().size(); i++) {
+                    name(Paths.inBore(i), turned.inBores().get(i).name());
+                }
+                for (int i = 0; i < turned.onEnds().size(); i++) {
+                    name(Paths.onEnd(i), turned.onEnds().get(i).name());
+                }
             }
             case Body.Block block -> {
                 for (int i = 0; i < block.holes().size(); i++) {

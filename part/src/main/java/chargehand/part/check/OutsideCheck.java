@@ -31,6 +31,8 @@ final class OutsideCheck {
                 case Section.Round round -> {}
                 case Section.Cone cone -> {}
                 case Section.Polygon polygon -> {}
+                case Section.Toothed toothed -> {}
+                case Section.Knurled knurled -> {}
             }
         }
     }

@@ -51,6 +51,8 @@ public final class PartCheck {
         isTooMany("outside", body.outside(), MOST_FEATURES);
         isTooMany("inside", body.inside(), MOST_BORES);
         isTooMany("across", body.across(), MOST_FEATURES);
+        isTooMany("in-bores", body.inBores(), MOST_BORES);
+        isTooMany("on-ends", body.onEnds(), MOST_BORES);
         if (!findings.isSound()) {
             return;
         }
@@ -59,6 +61,7 @@ public final class PartCheck {
         if (findings.anyIs(PartFault.SIZE_TOO_LARGE)) {
             return;
         }
+        new AlteredCheck(body, findings).judge();
         new OutsideCheck(body, findings).judge();
         new BoreCheck(features.sizes(), findings).judgeTogether(body);
         if (body.length().isMoreThan(SizeCheck.MOST)) {
@@ -68,9 +71,13 @@ public final class PartCheck {
                     "The sections together are " + findings.say(body.length()) + " long, more than any part here.");
         }
         if (findings.isSound()) {
+            new InBoreCheck(body, findings).judgeTogether();
+        }
+        if (findings.isSound()) {
             Solid solid = Solid.of(body);
             new WallCheck(body, solid, findings).judge();
             new AcrossCheck(findings).judgeTogether(body, solid);
+            new OnEndCheck(body, solid, findings).judgeTogether();
         }
     }
 
@@ -83,6 +90,12 @@ public final class PartCheck {
         }
         for (int i = 0; i < body.across().size(); i++) {
             features.across(Paths.across(i), body.across().get(i));
+        }
+        for (int i = 0; i < body.inBores().size(); i++) {
+            features.inBore(Paths.inBore(i), body.inBores().get(i));
+        }
+        for (int i = 0; i < body.onEnds().size(); i++) {
+            features.onEnd(Paths.onEnd(i), body.onEnds().get(i));
         }
     }
 

@@ -26,6 +26,22 @@ public enum PartFault {
     CORNERS_WITHIN_FLATS,
     /** Corners of a polygon beyond sharp ones. */
     CORNERS_BEYOND_SHARP,
+    /** Fewer or more teeth than a wheel has, or too few to leave anything below their roots. */
+    TEETH_OUT_OF_RANGE,
+    /** A pressure angle that no spur wheel has. */
+    PRESSURE_ANGLE_OUT_OF_RANGE,
+    /** A diameter over the tips that does not go with the teeth. */
+    TEETH_OUTSIDE,
+    /** A knurl of a pitch that is not rolled, or too coarse for its diameter. */
+    KNURL_PITCH,
+    /** A part to be altered of which nothing is to be made. */
+    NOTHING_TO_MAKE,
+    /** The size before altering, where nothing is altered. */
+    WAS_NOT_WANTED,
+    /** A section to be altered without the size it has now. */
+    WAS_MISSING,
+    /** A section that is smaller now than it is to be. */
+    WAS_SMALLER,
     /** A groove that is not narrower than what lies beside it. */
     GROOVE_NOT_NARROWER,
     /** A groove beside a thread that is not as deep as the thread. */
@@ -72,6 +88,28 @@ public enum PartFault {
     ISSUE_NOT_LAST,
     /** An issue that changed a feature which is not there. */
     ISSUE_AT,
+    /** A flat that is not within one section that turns. */
+    FLAT_OFF_SECTION,
+    /** A flat that takes nothing off. */
+    FLAT_TAKES_NOTHING,
+    /** A bore that is named and not there, or that nothing can be cut in. */
+    BORE_NAME,
+    /** Something in a bore that lies where its wall is not. */
+    OFF_BORE,
+    /** Something in a bore that is as wide as the bore, or wider. */
+    WIDER_THAN_BORE,
+    /** A keyway in a bore that no tool runs out of. */
+    KEYWAY_WITHOUT_END,
+    /** A recess no wider than its bore. */
+    RECESS_NOT_WIDER,
+    /** Things in one bore that run into each other. */
+    IN_BORE_OVERLAP,
+    /** No hole on a circle, or more than are drilled. */
+    HOLE_COUNT,
+    /** Holes on a circle where there is no face for them. */
+    CIRCLE_OFF_FACE,
+    /** Holes on circles that run into each other. */
+    CIRCLE_OVERLAP,
     /** A tie that names a feature which is not there, or itself. */
     TIE_NAME,
     /** A tie of features that do not turn. */

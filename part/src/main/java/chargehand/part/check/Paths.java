@@ -2,7 +2,10 @@ package chargehand.part.check;
 
 import chargehand.part.Across;
 import chargehand.part.Bore;
+import chargehand.part.FlatDepth;
 import chargehand.part.Hole;
+import chargehand.part.InBore;
+import chargehand.part.OnEnd;
 
 /** The keys under which the features of a part are written down. */
 final class Paths {
@@ -18,6 +21,14 @@ final class Paths {
 
     static String across(int index) {
         return "across[" + (index + 1) + "]";
+    }
+
+    static String inBore(int index) {
+        return "in-bores[" + (index + 1) + "]";
+    }
+
+    static String onEnd(int index) {
+        return "on-ends[" + (index + 1) + "]";
     }
 
     static String hole(int index) {
@@ -47,6 +58,22 @@ final class Paths {
         return switch (across) {
             case Across.CrossHole hole -> "hole";
             case Across.Keyway keyway -> "keyway";
+            case Across.Flat flat -> flat.depth() instanceof FlatDepth.Below ? "flat" : "over-flat";
+        };
+    }
+
+    static String key(InBore feature) {
+        return switch (feature) {
+            case InBore.Keyway keyway -> "keyway";
+            case InBore.OilGroove groove -> "oil-groove";
+            case InBore.Recess recess -> "recess";
+        };
+    }
+
+    static String key(OnEnd feature) {
+        return switch (feature) {
+            case OnEnd.Drilled drilled -> "holes";
+            case OnEnd.Tapped tapped -> "tapped-holes";
         };
     }
 

@@ -14,6 +14,9 @@ final class SectionCheck {
     private static final int FEWEST_SIDES = 3;
     private static final int MOST_SIDES = 12;
 
+    /** Pitches that a knurled diameter has at the least, so that the wheels do not crush it (common practice). */
+    private static final int FEWEST_PITCHES = 4;
+
     private final SizeCheck sizes;
     private final Findings findings;
 
@@ -30,10 +33,30 @@ final class SectionCheck {
             case Section.Cone cone -> cone(path + ".cone", cone);
             case Section.Polygon polygon -> polygon(path, polygon);
             case Section.Threaded threaded -> thread(path, threaded);
+            case Section.Toothed toothed -> new TeethCheck(sizes, findings).judge(path, toothed);
+            case Section.Knurled knurled -> knurl(path, knurled);
+        }
+    }
+
+    private void knurl(String path, Section.Knurled knurled) {
+        sizes.judge(path + ".knurl", knurled.diameter(), Kind.SHAFT);
+        Length pitch = knurled.pitch().length();
+        if (!KnurlPitches.all().contains(pitch)) {
+            findings.fault(
+                    path + ".pitch",
+                    PartFault.KNURL_PITCH,
+                    "Knurls are rolled at a pitch of " + KnurlPitches.text() + " (DIN 82), not " + findings.say(pitch)
+                            + ".");
+        } else if (knurled.diameter().length().isLessThan(pitch.times(FEWEST_PITCHES))) {
+            findings.fault(
+                    path + ".pitch",
+                    PartFault.KNURL_PITCH,
+                    "This pitch is too coarse for so thin a grip: take a finer one.");
         }
     }
 
     private void stretch(String path, Stretch stretch) {
+        stretch.was().ifPresent(was -> sizes.judge(path + ".was", was, Kind.SHAFT));
         sizes.judge(path + ".length", stretch.length(), Kind.EITHER);
         edge(path + ".at-a", stretch.atA());
         edge(path + ".at-b", stretch.atB());

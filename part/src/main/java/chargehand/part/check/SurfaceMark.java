@@ -13,7 +13,7 @@ import chargehand.part.shape.Profile;
  * @param onBothSides whether there is another one over against it
  */
 record SurfaceMark(Length from, Length to, Length width, double around, boolean onBothSides) {
-    static SurfaceMark of(Across across) {
+    static SurfaceMark of(Across across, Profile outside) {
         return switch (across) {
             case Across.CrossHole hole ->
                 new SurfaceMark(
@@ -29,7 +29,24 @@ record SurfaceMark(Length from, Length to, Length width, double around, boolean 
                         keyway.width().length(),
                         keyway.around().degrees(),
                         false);
+            case Across.Flat flat ->
+                new SurfaceMark(
+                        flat.begins(),
+                        flat.ends(),
+                        chord(flat, outside.most(within(flat.begins(), outside), within(flat.ends(), outside))),
+                        flat.around().degrees(),
+                        false);
         };
+    }
+
+    private static Length within(Length at, Profile outside) {
+        return Length.most(outside.start(), Length.least(at, outside.end()));
+    }
+
+    /** How wide a flat is at the surface of stock of a radius; nothing where it does not reach it. */
+    private static Length chord(Across.Flat flat, Length radius) {
+        double height = flat.depth().height(radius).mm();
+        return Length.mm(2 * Math.sqrt(Math.max(0, radius.mm() * radius.mm() - height * height)));
     }
 
     boolean isNear(SurfaceMark other, Profile outside) {
@@ -46,12 +63,12 @@ record SurfaceMark(Length from, Length to, Length width, double around, boolean 
     }
 
     /** The angle (degrees) from the middle to the side of something so wide on this radius. */
-    private static double angle(Length width, Length radius) {
+    static double angle(Length width, Length radius) {
         return Math.toDegrees(Math.asin(Math.min(1, width.half().mm() / radius.mm())));
     }
 
     /** The angle (degrees, 0 to 180) between two directions. */
-    private static double apart(double one, double other) {
+    static double apart(double one, double other) {
         double turned = Math.abs(one - other) % 360;
         return Math.min(turned, 360 - turned);
     }

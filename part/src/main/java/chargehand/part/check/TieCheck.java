@@ -4,6 +4,8 @@ import chargehand.measure.Length;
 import chargehand.part.Across;
 import chargehand.part.Body;
 import chargehand.part.Bore;
+import chargehand.part.InBore;
+import chargehand.part.OnEnd;
 import chargehand.part.Part;
 import chargehand.part.Section;
 import chargehand.part.Tie;
@@ -35,6 +37,8 @@ final class TieCheck {
                         .map(Section::name)
                         .forEach(others::add);
                 turned.across().stream().map(Across::name).forEach(others::add);
+                turned.inBores().stream().map(InBore::name).forEach(others::add);
+                turned.onEnds().stream().map(OnEnd::name).forEach(others::add);
             }
             case Body.Block block -> block.holes().forEach(hole -> others.add(hole.name()));
         }

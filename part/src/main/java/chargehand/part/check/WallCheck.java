@@ -46,14 +46,14 @@ final class WallCheck {
         }
     }
 
+    /** A hole that is there already may well be bored out. */
     private void withinOthers() {
-        for (Bore bore : Solid.boresWithinOthers(body)) {
-            int index = body.inside().indexOf(bore);
-            findings.remark(
-                    Paths.bore(index) + "." + Paths.key(bore),
-                    PartRemark.BORE_WITHIN_LARGER,
-                    "This bore lies wholly within larger ones: it changes nothing.");
-        }
+        Solid.boresWithinOthers(body).stream()
+                .filter(bore -> !bore.isThere())
+                .forEach(bore -> findings.remark(
+                        Paths.bore(body.inside().indexOf(bore)) + "." + Paths.key(bore),
+                        PartRemark.BORE_WITHIN_LARGER,
+                        "This bore lies wholly within larger ones: it changes nothing."));
     }
 
     /** A position at which the hollow is at least as wide as the outside. */

@@ -6,6 +6,7 @@ import chargehand.part.Bore;
 import chargehand.part.Depth;
 import chargehand.part.Edge;
 import chargehand.part.End;
+import chargehand.part.InBore;
 import chargehand.trade.thread.PipeGauge;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -36,6 +37,7 @@ final class InnerProfile {
     private static Profile of(Body.Turned body, boolean withRoom) {
         var inner = new InnerProfile(body.length(), withRoom);
         largestFirst(body).forEach(bore -> inner.add(bore, body));
+        body.inBores().forEach(inner::add);
         return inner.hollow;
     }
 
@@ -89,6 +91,19 @@ final class InnerProfile {
                 ? depth.times(1 / PipeGauge.TAPER_ONE_IN).half()
                 : Length.ZERO;
         return List.of(new Station(Length.ZERO, radius), new Station(depth, radius.minus(fall)));
+    }
+
+    /** Only what turns widens the hollow all round. */
+    private void add(InBore feature) {
+        if (feature instanceof InBore.Recess recess) {
+            Length from = Length.most(recess.from().length(), Length.ZERO);
+            Length to = Length.least(recess.from().length().plus(recess.width().length()), length);
+            if (from.isLessThan(to)) {
+                Profile wide =
+                        Profile.level(from, to, recess.diameter().length().half());
+                hollow = hollow.spliced(hollow.cut(from, to).larger(wide));
+            }
+        }
     }
 
     private void add(Bore bore, Body.Turned body) {

@@ -107,6 +107,19 @@ public record Profile(List<Station> stations) {
         return new Profile(between.subList(1, between.size() - 1));
     }
 
+    /** This profile with one stretch of it replaced. */
+    public Profile spliced(Profile stretch) {
+        var spliced = new ArrayList<Station>();
+        if (start().isLessThan(stretch.start())) {
+            spliced.addAll(cut(start(), stretch.start()).stations());
+        }
+        spliced.addAll(stretch.stations());
+        if (stretch.end().isLessThan(end())) {
+            spliced.addAll(cut(stretch.end(), end()).stations());
+        }
+        return new Profile(spliced);
+    }
+
     /** The larger of the two radii at every position; both profiles run over the same positions. */
     public Profile larger(Profile other) {
         return merged(other, Length::most);

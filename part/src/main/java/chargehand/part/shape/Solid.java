@@ -13,7 +13,7 @@ import java.util.List;
 /**
  * The nominal solid of a turned part: what turns round the axis as two profiles, and what is cut into it besides.
  *
- * <p>The outer profile runs over thread crests and polygon corners as they are turned before screwing or milling. The
+ * <p>The outer profile runs over thread crests, tooth tips and polygon corners as they are turned before cutting. The
  * inner one is 0 where the part is solid and runs over the crests (minor diameter) of an inside thread. A blind tapped
  * or reamed hole may be drilled deeper than asked to make room for its tool: a part as made is right when its hollow
  * holds {@link #inner} and does not go beyond {@link #innerAtMost}.
@@ -23,6 +23,7 @@ import java.util.List;
  * @param innerAtMost the hollow with the room that tools may need
  * @param threads the threads, outside and inside
  * @param flats the polygons
+ * @param teeth the teeth of wheels
  * @param across the holes and keyways across the axis
  */
 public record Solid(
@@ -31,11 +32,24 @@ public record Solid(
         Profile innerAtMost,
         List<ThreadPlace> threads,
         List<FlatsPlace> flats,
+        List<TeethPlace> teeth,
         List<Across> across) {
     public Solid {
         threads = List.copyOf(threads);
         flats = List.copyOf(flats);
+        teeth = List.copyOf(teeth);
         across = List.copyOf(across);
+    }
+
+    /** A solid without teeth. */
+    public Solid(
+            Profile outer,
+            Profile inner,
+            Profile innerAtMost,
+            List<ThreadPlace> threads,
+            List<FlatsPlace> flats,
+            List<Across> across) {
+        this(outer, inner, innerAtMost, threads, flats, List.of(), across);
     }
 
     /**
@@ -67,6 +81,14 @@ public record Solid(
     public record FlatsPlace(String name, int sides, Length across, Length corners, Length from, Length to) {}
 
     /**
+     * The teeth of a wheel and where they lie.
+     *
+     * @param count how many
+     * @param root the diameter at the bottom of the spaces
+     */
+    public record TeethPlace(String name, int count, Length pitchDiameter, Length root, Length from, Length to) {}
+
+    /**
      * The solid of a part.
      *
      * @throws IllegalArgumentException when edges overlap or a size is impossible; a part that passed its checks has none
@@ -78,6 +100,7 @@ public record Solid(
                 InnerProfile.atMost(body),
                 threads(body),
                 flats(body),
+                teeth(body),
                 body.across());
     }
 
@@ -112,6 +135,22 @@ public record Solid(
         return flats;
     }
 
+    private static List<TeethPlace> teeth(Body.Turned body) {
+        var teeth = new ArrayList<TeethPlace>();
+        for (int i = 0; i < body.outside().size(); i++) {
+            if (body.outside().get(i) instanceof Section.Toothed wheel) {
+                teeth.add(new TeethPlace(
+                        wheel.name(),
+                        wheel.teeth(),
+                        wheel.pitchDiameter(),
+                        wheel.root(),
+                        body.start(i),
+                        body.start(i).plus(wheel.length())));
+            }
+        }
+        return teeth;
+    }
+
     /** The diameter of the hollow that a bore leaves at its mouth, edges apart: for a tapped one over the thread's crests. */
     public static Length mouthDiameter(Bore bore) {
         return InnerProfile.mouth(bore);
@@ -127,20 +166,25 @@ public record Solid(
         return outer.end();
     }
 
-    /** The outside with threads cut to their roots and flats to their middles: what is left round the hollow. */
+    /** The outside with threads and teeth cut to their roots and flats to their middles: what is left round the hollow. */
     public Profile outerAtLeast() {
         Profile least = outer;
         for (ThreadPlace place : threads) {
             if (!place.inside()) {
-                least = spliced(least, least.cut(place.from(), place.to()).smaller(place.root()));
+                least = least.spliced(least.cut(place.from(), place.to()).smaller(place.root()));
             }
         }
         for (FlatsPlace place : flats) {
-            Profile flat =
-                    Profile.level(place.from(), place.to(), place.across().half());
-            least = spliced(least, least.cut(place.from(), place.to()).smaller(flat));
+            least = lowered(least, place.from(), place.to(), place.across().half());
+        }
+        for (TeethPlace place : teeth) {
+            least = lowered(least, place.from(), place.to(), place.root().half());
         }
         return least;
+    }
+
+    private static Profile lowered(Profile profile, Length from, Length to, Length radius) {
+        return profile.spliced(profile.cut(from, to).smaller(Profile.level(from, to, radius)));
     }
 
     /** The hollow with inside threads cut to their roots. */
@@ -148,30 +192,15 @@ public record Solid(
         Profile most = innerAtMost;
         for (ThreadPlace place : threads) {
             if (place.inside()) {
-                most = spliced(most, most.cut(place.from(), place.to()).larger(place.root()));
+                most = most.spliced(most.cut(place.from(), place.to()).larger(place.root()));
             }
         }
         return most;
     }
 
-    /** A profile with one stretch of it replaced. */
-    private static Profile spliced(Profile profile, Profile stretch) {
-        Length from = stretch.start();
-        Length to = stretch.end();
-        var stations = new ArrayList<Station>();
-        if (profile.start().isLessThan(from)) {
-            stations.addAll(profile.cut(profile.start(), from).stations());
-        }
-        stations.addAll(stretch.stations());
-        if (to.isLessThan(profile.end())) {
-            stations.addAll(profile.cut(to, profile.end()).stations());
-        }
-        return new Profile(stations);
-    }
-
     /**
-     * The volume of what turns: outer less inner, with the flats of polygons taken off. Cross holes, keyways and the
-     * grooves of threads are not taken off.
+     * The volume of what turns: outer less inner, with the flats of polygons taken off. Cross holes, keyways, the
+     * grooves of threads and the spaces between teeth are not taken off.
      */
     public Volume volume() {
         double flatsOff = flats.stream().mapToDouble(this::segmentsOff).sum();

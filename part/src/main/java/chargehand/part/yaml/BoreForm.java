@@ -10,6 +10,7 @@ import chargehand.measure.Written;
 import chargehand.part.Bore;
 import chargehand.part.Depth;
 import chargehand.part.End;
+import chargehand.part.Made;
 import chargehand.part.Size;
 import chargehand.part.Tolerance;
 import chargehand.part.yaml.tree.Form;
@@ -33,16 +34,19 @@ final class BoreForm {
             "through",
             "mouth",
             "to",
-            "fit");
+            "fit",
+            "made");
     private static final double FLATTEST_CONE = 170;
     private static final double BEYOND_ANY_PART_MM = 100_000;
 
     private final Form form;
     private final String name;
+    private final Made made;
 
     private BoreForm(Form form, int number) {
         this.form = form;
         this.name = form.findText("name").orElse(defaultName(number));
+        this.made = Values.made(form);
     }
 
     static Optional<Bore> read(Form form, int number) {
@@ -68,12 +72,12 @@ final class BoreForm {
         Depth depth = Values.depthOrThrough(form);
         End from = from(depth);
         if (drilled) {
-            return form.build(() -> new Bore.Drilled(name, from, depth, diameter));
+            return form.build(() -> new Bore.Drilled(name, from, depth, diameter, made));
         }
         var mouth = Values.edge(form, "mouth");
         return kind.equals("bore")
-                ? form.build(() -> new Bore.Bored(name, from, depth, diameter, mouth))
-                : form.build(() -> new Bore.Reamed(name, from, depth, diameter, mouth));
+                ? form.build(() -> new Bore.Bored(name, from, depth, diameter, mouth, made))
+                : form.build(() -> new Bore.Reamed(name, from, depth, diameter, mouth, made));
     }
 
     private Optional<Bore> counterbored() {
@@ -81,7 +85,7 @@ final class BoreForm {
         Depth depth = new Depth.Blind(Values.size(form, "depth"));
         End from = from(depth);
         var mouth = Values.edge(form, "mouth");
-        return form.build(() -> new Bore.Counterbored(name, from, depth, diameter, mouth));
+        return form.build(() -> new Bore.Counterbored(name, from, depth, diameter, mouth, made));
     }
 
     private Optional<Bore> tapped() {
@@ -89,7 +93,7 @@ final class BoreForm {
         Depth depth = Values.depthOrThrough(form);
         End from = from(depth);
         String fit = form.findText("fit").orElse("");
-        return form.build(() -> new Bore.Tapped(name, from, depth, thread, fit));
+        return form.build(() -> new Bore.Tapped(name, from, depth, thread, fit, made));
     }
 
     private Optional<Bore> coned() {
@@ -97,7 +101,7 @@ final class BoreForm {
         Size mouth = Values.size(form, "mouth");
         Size to = Values.size(form, "to");
         End from = form.value("from", Values::end, End.A);
-        return form.build(() -> new Bore.Coned(name, from, depth(mouth, to, angle), mouth, angle, to));
+        return form.build(() -> new Bore.Coned(name, from, depth(mouth, to, angle), mouth, angle, to, made));
     }
 
     private Angle included(String text) {

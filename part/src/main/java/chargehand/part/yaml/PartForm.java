@@ -10,6 +10,8 @@ import chargehand.part.Bore;
 import chargehand.part.Drafting;
 import chargehand.part.GeneralTolerance;
 import chargehand.part.Hole;
+import chargehand.part.InBore;
+import chargehand.part.OnEnd;
 import chargehand.part.Part;
 import chargehand.part.Section;
 import chargehand.part.Texture;
@@ -30,6 +32,9 @@ import java.util.regex.Pattern;
 final class PartForm {
     private static final Pattern ISO_2768 = Pattern.compile("(?i)ISO\\s*2768\\s*-\\s*([fmcv])");
     private static final Pattern RA = Pattern.compile("(?i)(?:Ra\\s*)?(\\d{1,4}(?:[.,]\\d{1,3})?)\\s*(?:[µμu]m)?");
+
+    /** The keys of a turned part's shape. */
+    private static final List<String> TURNED = List.of("outside", "inside", "across", "in-bores", "on-ends");
 
     private final Form form;
     private final GeneralTolerance general;
@@ -125,18 +130,19 @@ final class PartForm {
     private Optional<Body> body() {
         boolean block = form.has("block");
         boolean turned = form.has("outside");
-        if (block && (turned || form.has("inside") || form.has("across"))) {
+        if (block && TURNED.stream().anyMatch(form::has)) {
             form.refuse(
                     "block",
                     ReadingFault.KEYS_CLASH,
-                    "A part is turned (outside, inside, across) or a block, not both.");
+                    "A part is turned (" + String.join(", ", TURNED) + ") or a block, not both.");
         } else if (!block && !turned) {
             form.refuse(ReadingFault.KEY_MISSING, "The shape is missing: outside with its sections, or block.");
         } else if (turned && form.has("holes")) {
             form.refuse("holes", ReadingFault.KEYS_CLASH, "Holes belong to a block: on a turned part write across.");
         }
         Optional<Body> body = turned ? turned() : block ? block() : Optional.empty();
-        form.know(List.of("outside", "inside", "across", "block", "holes"));
+        form.know(TURNED);
+        form.know(List.of("block", "holes"));
         return body;
     }
 
@@ -159,10 +165,14 @@ final class PartForm {
         List<Section> outside = form.rows("outside", judged(SectionForm::read, features::section));
         List<Bore> inside = form.rows("inside", judged(BoreForm::read, features::bore));
         List<Across> across = form.rows("across", judged(AcrossForm::read, features::across));
+        List<InBore> inBores = form.rows("in-bores", judged(InBoreForm::read, features::inBore));
+        List<OnEnd> onEnds = form.rows("on-ends", judged(OnEndForm::read, features::onEnd));
         if (outside.isEmpty() && form.isSound()) {
             form.refuse("outside", ReadingFault.NOTHING_WRITTEN, "The outside has at least one section.");
         }
-        return form.isSound() ? Optional.of(new Body.Turned(outside, inside, across)) : Optional.empty();
+        return form.isSound()
+                ? Optional.of(new Body.Turned(outside, inside, across, inBores, onEnds))
+                : Optional.empty();
     }
 
     private static Optional<Tie> tie(Form form) {

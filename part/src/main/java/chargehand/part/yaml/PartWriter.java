@@ -1,8 +1,10 @@
 package chargehand.part.yaml;
 
+import chargehand.measure.Angle;
 import chargehand.part.Body;
 import chargehand.part.Depth;
 import chargehand.part.Edge;
+import chargehand.part.Feature;
 import chargehand.part.Hole;
 import chargehand.part.Part;
 import chargehand.part.Texture;
@@ -12,6 +14,8 @@ import java.util.List;
 
 /** Writes a part as a file, keys in their usual order, nothing that is meant anyway. */
 final class PartWriter {
+    private static final Angle UP = Angle.degrees(0);
+
     private final YamlLines lines = new YamlLines();
 
     private PartWriter() {}
@@ -104,6 +108,18 @@ final class PartWriter {
         switch (depth) {
             case Depth.Through() -> {}
             case Depth.Blind(var size) -> lines.value("depth", SizeText.write(size));
+        }
+    }
+
+    static void made(YamlLines lines, Feature feature) {
+        if (feature.isThere()) {
+            lines.value("made", "already");
+        }
+    }
+
+    static void around(YamlLines lines, Angle angle) {
+        if (!angle.equals(UP)) {
+            lines.value("around", AngleFigures.exact(angle));
         }
     }
 

@@ -1,19 +1,44 @@
 package chargehand.part.yaml;
 
 import chargehand.measure.Length;
+import chargehand.measure.Unreadable;
+import chargehand.part.Knurl;
 import chargehand.part.Section;
 import chargehand.part.Size;
 import chargehand.part.Stretch;
 import chargehand.part.yaml.tree.Form;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
 /** Reads one outside section. */
 final class SectionForm {
-    static final List<String> KINDS = List.of("round", "cone", "thread", "groove", "hexagon", "square", "flats");
+    static final List<String> KINDS =
+            List.of("round", "cone", "thread", "groove", "hexagon", "square", "flats", "teeth", "knurl");
     private static final List<String> KEYS = List.of(
-            "round", "cone", "thread", "groove", "hexagon", "square", "flats", "name", "length", "at-a", "at-b", "fit",
-            "corners");
+            "round",
+            "cone",
+            "thread",
+            "groove",
+            "hexagon",
+            "square",
+            "flats",
+            "teeth",
+            "knurl",
+            "name",
+            "length",
+            "at-a",
+            "at-b",
+            "made",
+            "was",
+            "fit",
+            "corners",
+            "diametral-pitch",
+            "module",
+            "pressure-angle",
+            "outside",
+            "pattern",
+            "pitch");
 
     private final Form form;
     private final int number;
@@ -47,6 +72,8 @@ final class SectionForm {
             case "hexagon" -> polygon(stretch, 6, kind);
             case "square" -> polygon(stretch, 4, kind);
             case "flats" -> flats(stretch);
+            case "teeth" -> new TeethForm(form, stretch).read();
+            case "knurl" -> knurled(stretch);
             default -> throw new IllegalStateException("no section is written as " + kind);
         };
     }
@@ -54,7 +81,9 @@ final class SectionForm {
     private Stretch stretch() {
         String name = form.findText("name").orElse(defaultName(number));
         Size length = Values.size(form, "length");
-        return new Stretch(name, length, Values.edge(form, "at-a"), Values.edge(form, "at-b"));
+        var atA = Values.edge(form, "at-a");
+        var atB = Values.edge(form, "at-b");
+        return new Stretch(name, length, atA, atB, Values.made(form), Values.findSize(form, "was"));
     }
 
     static String defaultName(int number) {
@@ -75,6 +104,20 @@ final class SectionForm {
             return flats.build(() -> new Section.Polygon(stretch, sides, across, corners));
         });
         return form.build(() -> section).flatMap(made -> made);
+    }
+
+    private Optional<Section> knurled(Stretch stretch) {
+        Size diameter = Values.size(form, "knurl");
+        Knurl pattern = form.value("pattern", SectionForm::pattern, Knurl.STRAIGHT);
+        var pitch = Values.length(form, "pitch");
+        return form.build(() -> new Section.Knurled(stretch, diameter, pattern, pitch));
+    }
+
+    private static Knurl pattern(String text) {
+        return Arrays.stream(Knurl.values())
+                .filter(knurl -> knurl.text().equalsIgnoreCase(text))
+                .findFirst()
+                .orElseThrow(() -> new Unreadable("A knurl is straight or diamond."));
     }
 
     private static Length corners(Form form, int sides, Size across) {

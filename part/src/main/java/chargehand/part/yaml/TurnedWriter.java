@@ -1,6 +1,5 @@
 package chargehand.part.yaml;
 
-import chargehand.measure.Angle;
 import chargehand.measure.LengthText;
 import chargehand.part.Across;
 import chargehand.part.Body;
@@ -8,14 +7,14 @@ import chargehand.part.Bore;
 import chargehand.part.Depth;
 import chargehand.part.Edge;
 import chargehand.part.End;
+import chargehand.part.FlatDepth;
 import chargehand.part.Section;
 import chargehand.part.Tolerance;
+import chargehand.part.ToothSize;
 import java.util.List;
 
 /** Writes the shape of a turned part. */
 final class TurnedWriter {
-    private static final Angle UP = Angle.degrees(0);
-
     private final YamlLines lines;
 
     TurnedWriter(YamlLines lines) {
@@ -30,6 +29,7 @@ final class TurnedWriter {
         lines.end();
         inside(body.inside());
         across(body.across());
+        new CutInWriter(lines).write(body);
     }
 
     private void section(Section section, String defaultName) {
@@ -41,6 +41,8 @@ final class TurnedWriter {
                 lines.value("thread", threaded.thread().designation());
             case Section.Cone cone -> cone(cone);
             case Section.Polygon polygon -> polygon(polygon);
+            case Section.Toothed toothed -> toothed(toothed);
+            case Section.Knurled knurled -> knurled(knurled);
         }
         PartWriter.name(lines, section.name(), defaultName);
         lines.value("length", SizeText.write(section.stretch().length()));
@@ -49,7 +51,27 @@ final class TurnedWriter {
         if (section instanceof Section.Threaded threaded) {
             lines.wordsIfAny("fit", threaded.fit());
         }
+        PartWriter.made(lines, section);
+        section.stretch().was().ifPresent(was -> lines.value("was", SizeText.write(was)));
         lines.endEntry();
+    }
+
+    private void toothed(Section.Toothed toothed) {
+        lines.value("teeth", Integer.toString(toothed.teeth()));
+        switch (toothed.size()) {
+            case ToothSize.DiametralPitch(var text, var perInch) -> lines.value("diametral-pitch", text);
+            case ToothSize.Module(var text, var module) -> lines.value("module", text);
+        }
+        lines.value("pressure-angle", AngleFigures.exact(toothed.pressureAngle()));
+        if (!toothed.outside().equals(TeethForm.full(toothed.teeth(), toothed.size()))) {
+            lines.value("outside", SizeText.write(toothed.outside()));
+        }
+    }
+
+    private void knurled(Section.Knurled knurled) {
+        lines.value("knurl", SizeText.write(knurled.diameter()))
+                .value("pattern", knurled.pattern().text())
+                .value("pitch", knurled.pitch().text());
     }
 
     private void cone(Section.Cone cone) {
@@ -102,6 +124,7 @@ final class TurnedWriter {
         for (int i = 0; i < bores.size(); i++) {
             lines.entry();
             bore(bores.get(i), BoreForm.defaultName(i + 1));
+            PartWriter.made(lines, bores.get(i));
             lines.endEntry();
         }
         lines.end();
@@ -161,6 +184,8 @@ final class TurnedWriter {
         for (int i = 0; i < all.size(); i++) {
             lines.entry();
             across(all.get(i), AcrossForm.defaultName(all.get(i), i + 1));
+            PartWriter.around(lines, all.get(i).around());
+            PartWriter.made(lines, all.get(i));
             lines.endEntry();
         }
         lines.end();
@@ -173,7 +198,6 @@ final class TurnedWriter {
                 PartWriter.name(lines, hole.name(), defaultName);
                 lines.value("at", SizeText.write(hole.at()));
                 PartWriter.depth(lines, hole.depth());
-                around(hole.around());
             }
             case Across.Keyway keyway -> {
                 lines.value("keyway", SizeText.write(keyway.width()));
@@ -181,14 +205,14 @@ final class TurnedWriter {
                 lines.value("depth", SizeText.write(keyway.depth()));
                 lines.value("at", SizeText.write(keyway.from()));
                 lines.value("length", SizeText.write(keyway.length()));
-                around(keyway.around());
             }
-        }
-    }
-
-    private void around(Angle angle) {
-        if (!angle.equals(UP)) {
-            lines.value("around", AngleFigures.exact(angle));
+            case Across.Flat flat -> {
+                String key = flat.depth() instanceof FlatDepth.Below ? "flat" : "over-flat";
+                lines.value(key, SizeText.write(flat.depth().size()));
+                PartWriter.name(lines, flat.name(), defaultName);
+                lines.value("at", SizeText.write(flat.from()));
+                lines.value("length", SizeText.write(flat.length()));
+            }
         }
     }
 }

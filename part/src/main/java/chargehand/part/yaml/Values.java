@@ -9,6 +9,7 @@ import chargehand.measure.Written;
 import chargehand.part.Depth;
 import chargehand.part.Edge;
 import chargehand.part.End;
+import chargehand.part.Made;
 import chargehand.part.Size;
 import chargehand.part.yaml.tree.Form;
 import chargehand.part.yaml.tree.ReadingFault;
@@ -89,6 +90,19 @@ final class Values {
             form.refuse("through", ReadingFault.KEY_MISSING, "A hole that does not go through has a depth.");
         }
         return depth.<Depth>map(Depth.Blind::new).orElseGet(Depth.Through::new);
+    }
+
+    /** Whether a feature is there already. */
+    static Made made(Form form) {
+        return form.find("made", Values::already).orElse(Made.HERE);
+    }
+
+    private static Made already(String text) {
+        if (!text.equalsIgnoreCase("already")) {
+            throw new Unreadable(
+                    "Write 'made: already' for what is there as the work comes in, or leave the line out.");
+        }
+        return Made.ALREADY;
     }
 
     private static boolean yes(String text) {

@@ -197,4 +197,24 @@ final class SolidTest {
                 .toList();
         return new Profile(stations);
     }
+
+    @Test
+    void inner_withARecess_isWiderThere() {
+        Profile inner = solid(PartText.mm()
+                        .outside("round: 50, length: 40")
+                        .inside("bore: 20, name: bore")
+                        .inBores("recess: 26, in: bore, at: 10, width: 4"))
+                .inner();
+
+        assertThat(inner.stations())
+                .containsExactly(at(0, 10), at(10, 10), at(10, 13), at(14, 13), at(14, 10), at(40, 10));
+    }
+
+    @Test
+    void outerAtLeast_ofTeeth_isTheirRoot() {
+        Solid solid = solid(PartText.mm().outside("teeth: 20, module: 2, pressure-angle: 20°, length: 10"));
+
+        assertThat(solid.outer().most(mm(0), mm(10))).isEqualTo(mm(22));
+        assertThat(solid.outerAtLeast().most(mm(0), mm(10))).isEqualTo(mm(17.5));
+    }
 }

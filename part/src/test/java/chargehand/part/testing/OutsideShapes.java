@@ -160,16 +160,6 @@ final class OutsideShapes {
 
     /** Adds a section, its name following from its place. */
     private void add(Section section) {
-        Stretch old = section.stretch();
-        Stretch named = new Stretch("section " + (sections.size() + 1), old.length(), old.atA(), old.atB());
-        sections.add(
-                switch (section) {
-                    case Section.Round round -> new Section.Round(named, round.diameter());
-                    case Section.Groove groove -> new Section.Groove(named, groove.diameter());
-                    case Section.Cone cone -> new Section.Cone(named, cone.towardsA(), cone.towardsB(), cone.taper());
-                    case Section.Threaded threaded -> new Section.Threaded(named, threaded.thread(), threaded.fit());
-                    case Section.Polygon polygon ->
-                        new Section.Polygon(named, polygon.sides(), polygon.flats(), polygon.corners());
-                });
+        sections.add(Stretches.put(section, section.stretch().named("section " + (sections.size() + 1))));
     }
 }

@@ -27,9 +27,24 @@ public final class PartGenerator {
             List.of("EN8", "mild steel", "gunmetal LG2", "phosphor bronze PB1", "stainless 316", "brass");
 
     private final Random random;
+    private final Range range;
 
+    /** How much of what a part can have is made use of. */
+    public enum Range {
+        /** Shoulders, threads, grooves, cones, polygons, bores, cross holes and keyways. */
+        USUAL,
+        /** Teeth, knurls, flats, what is cut into bores and faces, and parts that come back to be altered besides. */
+        ALL
+    }
+
+    /** A generator of the usual parts. */
     public PartGenerator(long seed) {
+        this(seed, Range.USUAL);
+    }
+
+    public PartGenerator(long seed, Range range) {
         this.random = new Random(seed);
+        this.range = range;
     }
 
     /** A turned part or, one time in five, a block. */
@@ -38,7 +53,10 @@ public final class PartGenerator {
     }
 
     public Part turned() {
-        return sound(sizes -> new TurnedShapes(random, sizes).body());
+        return sound(sizes -> {
+            Body.Turned body = new TurnedShapes(random, sizes).body();
+            return range == Range.ALL ? new FurtherShapes(random, sizes).added(body) : body;
+        });
     }
 
     public Part block() {

@@ -9,6 +9,8 @@ public final class PartText {
     private final List<String> outside = new ArrayList<>();
     private final List<String> inside = new ArrayList<>();
     private final List<String> across = new ArrayList<>();
+    private final List<String> inBores = new ArrayList<>();
+    private final List<String> onEnds = new ArrayList<>();
     private final List<String> holes = new ArrayList<>();
     private final List<String> ties = new ArrayList<>();
 
@@ -47,6 +49,16 @@ public final class PartText {
         return this;
     }
 
+    public PartText inBores(String... features) {
+        inBores.addAll(List.of(features));
+        return this;
+    }
+
+    public PartText onEnds(String... features) {
+        onEnds.addAll(List.of(features));
+        return this;
+    }
+
     public PartText holes(String... all) {
         holes.addAll(List.of(all));
         return this;
@@ -64,6 +76,8 @@ public final class PartText {
         list(text, "outside", outside);
         list(text, "inside", inside);
         list(text, "across", across);
+        list(text, "in-bores", inBores);
+        list(text, "on-ends", onEnds);
         list(text, "holes", holes);
         list(text, "ties", ties);
         return text.toString();

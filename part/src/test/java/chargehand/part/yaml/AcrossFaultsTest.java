@@ -120,4 +120,45 @@ final class AcrossFaultsTest {
         assertThat(faults("keyway: 6 P9, depth: 3, at: 45, length: 20", "hole: 4, at: 55"))
                 .containsExactly("across[2].hole ACROSS_OVERLAP");
     }
+
+    @Test
+    void flat_withAHoleDrilledInIt_stands() {
+        assertThat(faults("flat: 2, at: 50, length: 20", "hole: 6, at: 60, depth: 8"))
+                .isEmpty();
+        assertThat(faults("over-flat: 18, at: 50, length: 30")).isEmpty();
+    }
+
+    @Test
+    void flat_acrossAShoulder_isRefused() {
+        assertThat(faults("flat: 2, at: 30, length: 20")).containsExactly("across[1].at FLAT_OFF_SECTION");
+    }
+
+    @Test
+    void flat_beyondTheEnd_isRefused() {
+        assertThat(faults("flat: 2, at: 70, length: 20")).containsExactly("across[1].length ACROSS_OFF_PART");
+    }
+
+    @Test
+    void flat_thatTakesNothing_isRefused() {
+        assertThat(faults("over-flat: 20, at: 50, length: 20"))
+                .containsExactly("across[1].over-flat FLAT_TAKES_NOTHING");
+    }
+
+    @Test
+    void flat_thatLeavesNothing_isRefused() {
+        assertThat(faults("flat: 20, at: 50, length: 20")).containsExactly("across[1].flat BREAKS_THROUGH");
+        assertThat(faults("over-flat: 0.4, at: 50, length: 20")).containsExactly("across[1].over-flat WALL_TOO_THIN");
+    }
+
+    @Test
+    void flat_intoTheBore_isRefused() {
+        assertThat(FaultsOf.of(bar().inside("bore: 14").across("flat: 3, at: 50, length: 20")))
+                .containsExactly("across[1].flat BREAKS_THROUGH");
+    }
+
+    @Test
+    void keyway_inAFlat_isRefused() {
+        assertThat(faults("flat: 2, at: 50, length: 20", "keyway: 4 P9, depth: 2, at: 52, length: 15"))
+                .containsExactly("across[2].keyway ACROSS_OVERLAP");
+    }
 }

@@ -23,6 +23,8 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.snakeyaml.engine.v2.api.Load;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
@@ -61,9 +63,10 @@ final class PartSchemaTest {
         }
     }
 
-    @Test
-    void writtenParts_fitTheSchema() {
-        var generator = new PartGenerator(12);
+    @ParameterizedTest
+    @EnumSource
+    void writtenParts_fitTheSchema(PartGenerator.Range range) {
+        var generator = new PartGenerator(12, range);
         for (int i = 0; i < 200; i++) {
             String text = PartFile.write(generator.part());
 
@@ -76,6 +79,10 @@ final class PartSchemaTest {
         List<String> texts = new ArrayList<>();
         for (Path file : DemoPartsTest.files()) {
             texts.add(Files.readString(file));
+        }
+        var generator = new PartGenerator(13, PartGenerator.Range.ALL);
+        for (int i = 0; i < 20; i++) {
+            texts.add(PartFile.write(generator.part()));
         }
         var mutator = new TextMutator(32);
         int compared = 0;

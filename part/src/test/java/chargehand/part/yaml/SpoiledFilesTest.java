@@ -25,8 +25,10 @@ final class SpoiledFilesTest {
             texts.add(Files.readString(file));
         }
         var generator = new PartGenerator(99);
+        var further = new PartGenerator(98, PartGenerator.Range.ALL);
         for (int i = 0; i < 20; i++) {
             texts.add(PartFile.write(generator.part()));
+            texts.add(PartFile.write(further.part()));
         }
         return texts;
     }

@@ -1,0 +1,89 @@
+package chargehand.method.search;
+
+import chargehand.method.plan.Planned.Code;
+import chargehand.method.plan.Planned.Reason;
+import chargehand.part.Across;
+import chargehand.part.Body;
+import chargehand.part.Bore;
+import chargehand.part.Feature;
+import chargehand.part.InBore;
+import chargehand.part.OnEnd;
+import chargehand.part.Section;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** What of a part can be drawn but not yet planned: told by name before any search, so that no method leaves it out. */
+final class Unplanned {
+    private Unplanned() {}
+
+    /** One reason for each; none for a part that can be planned. */
+    static List<Reason> reasons(Body body) {
+        return switch (body) {
+            case Body.Turned turned -> reasons(turned);
+            case Body.Block block -> List.of();
+        };
+    }
+
+    private static List<Reason> reasons(Body.Turned body) {
+        var reasons = new ArrayList<Reason>();
+        if (body.isAltered()) {
+            reasons.add(new Reason(
+                    Code.NOT_PLANNED,
+                    "This part comes back to be altered: methods here begin from a piece of stock, not yet from the old"
+                            + " part.",
+                    "Set it up by hand: dial in a surface that stays, and work to the drawing."));
+        }
+        for (Feature feature : body.features()) {
+            if (!feature.isThere()) {
+                kind(feature).ifPresent(kind -> reasons.add(reason(kind, feature)));
+            }
+        }
+        return reasons;
+    }
+
+    private static Reason reason(String kind, Feature feature) {
+        return new Reason(
+                Code.NOT_PLANNED,
+                kind + " are not planned here yet: " + feature.name() + ".",
+                "Plan the rest without it, and do it by hand to the drawing.");
+    }
+
+    /** What a feature is called, if no method makes it. */
+    private static Optional<String> kind(Feature feature) {
+        return switch (feature) {
+            case Section section -> kind(section);
+            case Across across -> kind(across);
+            case InBore inBore ->
+                Optional.of(
+                        switch (inBore) {
+                            case InBore.Keyway keyway -> "Keyways in bores";
+                            case InBore.OilGroove groove -> "Oil grooves";
+                            case InBore.Recess recess -> "Recesses in bores";
+                        });
+            case OnEnd.Drilled drilled -> Optional.of("Holes on a circle");
+            case OnEnd.Tapped tapped -> Optional.of("Tapped holes on a circle");
+            case Bore bore -> Optional.empty();
+        };
+    }
+
+    private static Optional<String> kind(Section section) {
+        return switch (section) {
+            case Section.Toothed toothed -> Optional.of("Gear teeth");
+            case Section.Knurled knurled -> Optional.of("Knurls");
+            case Section.Round round -> Optional.empty();
+            case Section.Cone cone -> Optional.empty();
+            case Section.Polygon polygon -> Optional.empty();
+            case Section.Threaded threaded -> Optional.empty();
+            case Section.Groove groove -> Optional.empty();
+        };
+    }
+
+    private static Optional<String> kind(Across across) {
+        return switch (across) {
+            case Across.Flat flat -> Optional.of("Single flats");
+            case Across.CrossHole hole -> Optional.empty();
+            case Across.Keyway keyway -> Optional.empty();
+        };
+    }
+}

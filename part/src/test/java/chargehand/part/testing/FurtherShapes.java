@@ -1,0 +1,160 @@
+package chargehand.part.testing;
+
+import chargehand.measure.Angle;
+import chargehand.measure.Length;
+import chargehand.measure.LengthText;
+import chargehand.measure.LengthUnit;
+import chargehand.measure.Written;
+import chargehand.part.Across;
+import chargehand.part.Body;
+import chargehand.part.Bore;
+import chargehand.part.Depth;
+import chargehand.part.End;
+import chargehand.part.FlatDepth;
+import chargehand.part.HoleCircle;
+import chargehand.part.InBore;
+import chargehand.part.Knurl;
+import chargehand.part.Made;
+import chargehand.part.OnEnd;
+import chargehand.part.Section;
+import chargehand.part.Size;
+import chargehand.part.Stretch;
+import chargehand.part.Tolerance;
+import chargehand.part.ToothSize;
+import chargehand.part.shape.Solid;
+import chargehand.trade.thread.ScrewThread;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+
+/** Adds to a random turned part what is seen less often: teeth, knurls, flats, keyways in bores, holes on circles. */
+final class FurtherShapes {
+    private static final List<String> KNURLS = List.of("0.5 mm", "0.6 mm", "0.8 mm", "1 mm", "1.2 mm", "1.6 mm");
+
+    private final Random random;
+    private final Sizes sizes;
+
+    FurtherShapes(Random random, Sizes sizes) {
+        this.random = random;
+        this.sizes = sizes;
+    }
+
+    Body.Turned added(Body.Turned body) {
+        List<Section> outside = new ArrayList<>(body.outside());
+        List<Across> across = new ArrayList<>(body.across());
+        int place = random.nextInt(outside.size());
+        if (outside.get(place) instanceof Section.Round round) {
+            switch (random.nextInt(4)) {
+                case 0 -> outside.set(place, toothed(round));
+                case 1 -> outside.set(place, knurled(round));
+                case 2 -> across.add(flat(round, body.start(place)));
+                default -> {}
+            }
+        }
+        boolean altered = random.nextInt(4) == 0;
+        return new Body.Turned(
+                altered ? altered(outside) : outside, body.inside(), across, inBores(body), onEnds(body));
+    }
+
+    private Section toothed(Section.Round round) {
+        double mm = round.diameter().length().mm();
+        int teeth = 12 + random.nextInt(30);
+        double module = Math.max(0.25, Math.floor(mm / (teeth + 2) * 4) / 4);
+        long perInch = Math.max(2, Math.round(Math.ceil((teeth + 2) * ToothSize.INCH / mm)));
+        ToothSize size = random.nextBoolean()
+                ? new ToothSize.Module(Double.toString(module), module)
+                : new ToothSize.DiametralPitch(Long.toString(perInch), perInch);
+        Angle pressure = Angle.degrees(random.nextBoolean() ? 20 : 14.5);
+        return new Section.Toothed(round.stretch(), teeth, size, pressure, outside(teeth, size));
+    }
+
+    private static Size outside(int teeth, ToothSize size) {
+        Length outside = Section.Toothed.fullOutside(teeth, size);
+        LengthUnit unit = size instanceof ToothSize.Module ? LengthUnit.MILLIMETRE : LengthUnit.INCH;
+        return new Size(new Written(LengthText.exact(outside, unit), outside, unit), new Tolerance.Bracketed());
+    }
+
+    private Section knurled(Section.Round round) {
+        Knurl pattern = random.nextBoolean() ? Knurl.STRAIGHT : Knurl.DIAMOND;
+        return new Section.Knurled(
+                round.stretch(), round.diameter(), pattern, sizes.written(KNURLS.get(random.nextInt(KNURLS.size()))));
+    }
+
+    private Across flat(Section.Round round, Length start) {
+        double diameter = round.diameter().length().mm();
+        double length = round.length().mm();
+        FlatDepth depth = random.nextBoolean()
+                ? new FlatDepth.Below(sizes.plain(diameter * 0.1))
+                : new FlatDepth.Leaving(sizes.plain(diameter * 0.9));
+        return new Across.Flat(
+                "a flat",
+                depth,
+                sizes.plain(start.mm() + length * 0.2),
+                sizes.plain(length * 0.5),
+                Angle.degrees(45 * random.nextInt(8)),
+                Made.HERE);
+    }
+
+    private List<InBore> inBores(Body.Turned body) {
+        return body.inside().stream()
+                .filter(bore -> bore instanceof Bore.Bored || bore instanceof Bore.Reamed)
+                .findFirst()
+                .map(bore -> List.of(inBore(bore, body.length().mm())))
+                .orElse(List.of());
+    }
+
+    private InBore inBore(Bore bore, double length) {
+        Size width = sizes.plain(Solid.mouthDiameter(bore).mm() / 4);
+        Size depth = sizes.plain(Solid.mouthDiameter(bore).mm() / 8);
+        Angle around = Angle.degrees(90 * random.nextInt(4));
+        return switch (random.nextInt(3)) {
+            case 0 -> new InBore.Keyway("keyway in bore 1", bore.name(), width, depth, around, Made.HERE);
+            case 1 -> new InBore.OilGroove("oil way", bore.name(), width, depth, run(length), around, Made.HERE);
+            default ->
+                new InBore.Recess(
+                        "recess in bore 1",
+                        bore.name(),
+                        sizes.plain(length * 0.3),
+                        width,
+                        sizes.plain(Solid.mouthDiameter(bore).mm() * 1.3),
+                        Made.HERE);
+        };
+    }
+
+    private InBore.Run run(double length) {
+        return random.nextBoolean()
+                ? new InBore.Run.Open()
+                : new InBore.Run.Part(sizes.plain(length * 0.2), sizes.plain(length * 0.2));
+    }
+
+    private List<OnEnd> onEnds(Body.Turned body) {
+        if (random.nextInt(3) > 0) {
+            return List.of();
+        }
+        double outer = body.outside().getFirst().diameterTowardsA().mm();
+        var circle =
+                new HoleCircle(2 + random.nextInt(5), sizes.plain(outer * 0.7), Angle.degrees(15 * random.nextInt(24)));
+        Depth depth = random.nextBoolean() ? new Depth.Through() : new Depth.Blind(sizes.plain(3));
+        return List.of(
+                random.nextBoolean()
+                        ? new OnEnd.Drilled("holes 1", End.A, circle, depth, sizes.plain(outer * 0.1), Made.HERE)
+                        : new OnEnd.Tapped("holes 1", End.A, circle, depth, ScrewThread.parse("M5"), "", Made.HERE));
+    }
+
+    /** One section is to be turned down, the others are there already. */
+    private List<Section> altered(List<Section> outside) {
+        int here = random.nextInt(outside.size());
+        List<Section> altered = new ArrayList<>();
+        for (int i = 0; i < outside.size(); i++) {
+            Section section = outside.get(i);
+            Stretch old = section.stretch();
+            double most = Length.most(section.diameterTowardsA(), section.diameterTowardsB())
+                    .mm();
+            Made made = i == here ? Made.HERE : Made.ALREADY;
+            Optional<Size> was = i == here ? Optional.of(sizes.plain(most + 2)) : Optional.empty();
+            altered.add(Stretches.put(section, new Stretch(old.name(), old.length(), old.atA(), old.atB(), made, was)));
+        }
+        return altered;
+    }
+}
