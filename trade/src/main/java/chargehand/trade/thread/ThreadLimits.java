@@ -27,7 +27,7 @@ public record ThreadLimits(
      * @throws Unreadable when the thread's standard has no such class
      */
     public static Optional<ThreadLimits> find(ScrewThread thread, String fit) {
-        if (thread.starts() > 1) {
+        if (thread.starts() > 1 && thread.form() != ThreadForm.TRAPEZOIDAL) {
             return none(thread, fit);
         }
         return switch (thread.form()) {
@@ -40,7 +40,8 @@ public record ThreadLimits(
                         : none(thread, fit);
             case BRITISH_ASSOCIATION -> Optional.of(BritishAssociationTolerances.limits(thread, fit));
             case ACME -> Optional.of(AcmeTolerances.limits(thread, fit));
-            case TRAPEZOIDAL, CYCLE, SQUARE -> none(thread, fit);
+            case TRAPEZOIDAL -> TrapezoidalTolerances.find(thread, fit);
+            case CYCLE, SQUARE -> none(thread, fit);
         };
     }
 

@@ -33,6 +33,8 @@ final class AnswerRange {
             "error",
             "errorOver",
             "angleError",
+            "across",
+            "up",
             "plateHoles",
             "plateRatio",
             "C",

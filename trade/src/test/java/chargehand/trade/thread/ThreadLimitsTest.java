@@ -124,6 +124,57 @@ class ThreadLimitsTest {
         });
     }
 
+    @TestFactory
+    Stream<DynamicTest> trapezoidal7e_asPrinted() {
+        return rows("trapezoidal-limits", row -> {
+            DiameterLimits outside = external(row.text("size"), "7e");
+            mm(row, "major_max_mm", outside.major().most());
+            mm(row, "major_min_mm", outside.major().least());
+            mm(row, "pitch_max_mm", outside.effective().most());
+            mm(row, "pitch_min_mm", outside.effective().least());
+            mm(row, "minor_max_mm", outside.minor().most());
+            mm(row, "minor_min_mm", outside.minor().least());
+        });
+    }
+
+    /** Crest tolerances and deviations against the formulas of ISO 2903 (from memory), rounded to preferred numbers. */
+    @TestFactory
+    Stream<DynamicTest> trapezoidalTable_againstFormulas_withinOneStep() {
+        return Table.read(ThreadLimits.class, "trapezoidal-tolerances.csv").rows().stream()
+                .map(row -> DynamicTest.dynamicTest("pitch " + row.text("pitch"), () -> {
+                    double pitch = row.number("pitch");
+                    oneStep(row.number("Td4"), 0.63 * (180 * Math.cbrt(pitch * pitch) - 3.15 / Math.sqrt(pitch)));
+                    oneStep(row.number("TD14"), 0.63 * 230 * Math.pow(pitch, 0.7));
+                }));
+    }
+
+    @Test
+    void trapezoidalClasses_standAsTheirGradesAndPositions() {
+        assertThat(spread(external("Tr 40x7", "8e")) / spread(external("Tr 40x7", "7e")))
+                .isCloseTo(1.25, within(0.03));
+        assertThat(external("Tr 40x7", "8c").effective().most().orElseThrow())
+                .isLessThan(external("Tr 40x7", "8e").effective().most().orElseThrow());
+        assertThat(spread(internal("Tr 40x7", "7e/8H"))).isGreaterThan(spread(internal("Tr 40x7", "7H")));
+        assertThat(spread(external("Tr 40x14 (P7)", "7e")) / spread(external("Tr 40x7", "7e")))
+                .isCloseTo(1.12, within(1e-6));
+    }
+
+    /** Formulas and allowance of BS 93:1951 in Machinery's Handbook 31 p. 2115, worked by hand for 2 BA: pitch 0.81 mm. */
+    @Test
+    void britishAssociation_closeAndNormal_asByHand() {
+        DiameterLimits close = external("2 BA", "close");
+        DiameterLimits normal = external("2 BA", "normal");
+
+        assertThat(close.major().least().orElseThrow().mm()).isCloseTo(4.7 - 0.1215, within(1e-6));
+        assertThat(close.effective().most().orElseThrow().mm()).isCloseTo(4.215, within(1e-6));
+        assertThat(close.effective().least().orElseThrow().mm()).isCloseTo(4.215 - 0.0848, within(1e-6));
+        assertThat(normal.major().most().orElseThrow().mm()).isCloseTo(4.675, within(1e-6));
+        assertThat(normal.major().least().orElseThrow().mm()).isCloseTo(4.675 - 0.162, within(1e-6));
+        assertThat(normal.minor().least().orElseThrow().mm()).isCloseTo(3.73 - 0.025 - 0.212, within(1e-6));
+        assertThat(external("12 BA", "").effective().most().orElseThrow().mm()).isCloseTo(1.130, within(1e-6));
+        assertThat(internal("2 BA", "").minor().most().orElseThrow().mm()).isCloseTo(3.73 + 0.30375, within(1e-5));
+    }
+
     private static double off(Optional<Length> limit, Length basic) {
         return limit.orElseThrow().minus(basic).mm();
     }
@@ -252,8 +303,10 @@ class ThreadLimitsTest {
         "1/2-13 UNC, 2A/3B",
         "1/2 BSW, 2A",
         "G 3/8, C",
-        "2 BA, close",
-        "Tr 30x6, 7e",
+        "2 BA, free",
+        "12 BA, close",
+        "Tr 30x6, 6g",
+        "Tr 30x6, 7c",
         "1/2-10 Acme, 5G",
         "'1-8 Acme, 2 start', 2G"
     })

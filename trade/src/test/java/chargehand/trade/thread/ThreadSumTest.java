@@ -165,7 +165,7 @@ class ThreadSumTest {
     @CsvSource({
         "M12, 2A, fit",
         "1/2 BSW, 6g, fit",
-        "Tr 30x6, 7e, fit",
+        "Tr 30x6, 6g, fit",
         "M13, '', thread",
         "rope, '', thread",
         "M12-9z, '', thread",
