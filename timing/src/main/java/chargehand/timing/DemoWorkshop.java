@@ -66,7 +66,7 @@ record DemoWorkshop(Kit kit, Rack rack, List<Drawn> drawn) {
         var drawn = new ArrayList<Drawn>();
         var shop = new DemoShop(
                 new MemoryBook(),
-                (part, count, shopTexts) -> {
+                (part, count, wishes, shopTexts) -> {
                     drawn.add(new Drawn(part, count));
                     return new PlannerReply.KitFaulty(List.of(new Objection("kit", "Only the asking counts here.")));
                 },

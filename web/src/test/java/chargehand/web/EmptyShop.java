@@ -17,7 +17,8 @@ final class EmptyShop {
     static Server serve() {
         Desk desk = Desk.at(
                 new MemoryBook(),
-                (part, count, texts) -> new PlannerReply.KitFaulty(List.of(new Objection("kit", "There is no kit."))),
+                (part, count, wishes, texts) ->
+                        new PlannerReply.KitFaulty(List.of(new Objection("kit", "There is no kit."))),
                 Clock.system(ZoneId.systemDefault()));
         return Server.start(new Counter(desk, Sums.load()), 0);
     }

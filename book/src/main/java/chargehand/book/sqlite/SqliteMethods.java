@@ -20,8 +20,8 @@ record SqliteMethods(Handle handle) implements MethodRecords {
     @Override
     public void add(MethodRecord planned) {
         String insert = """
-                insert into method (job, number, issue, version, count, edition, found, finding, who, at)
-                values (:job, :number, :issue, :version, :count, :edition, :found, :finding, :who, :at)
+                insert into method (job, number, issue, version, count, edition, wishes, found, finding, who, at)
+                values (:job, :number, :issue, :version, :count, :edition, :wishes, :found, :finding, :who, :at)
                 """;
         Basis basis = planned.basis();
         Columns.sign(handle.createUpdate(insert), planned.by())
@@ -31,6 +31,7 @@ record SqliteMethods(Handle handle) implements MethodRecords {
                 .bind("version", basis.version())
                 .bind("count", basis.count())
                 .bind("edition", basis.edition())
+                .bind("wishes", String.join("\n", basis.wishes()))
                 .bind("found", planned.isFound())
                 .bind("finding", FINDINGS.line(planned.finding()))
                 .execute();
@@ -53,8 +54,12 @@ record SqliteMethods(Handle handle) implements MethodRecords {
     }
 
     private static MethodRecord planned(ResultSet row, StatementContext context) throws SQLException {
-        Basis basis =
-                new Basis(row.getString("issue"), row.getInt("version"), row.getInt("count"), row.getInt("edition"));
+        Basis basis = new Basis(
+                row.getString("issue"),
+                row.getInt("version"),
+                row.getInt("count"),
+                row.getInt("edition"),
+                row.getString("wishes").lines().toList());
         return new MethodRecord(
                 Columns.job(row, "job"),
                 row.getInt("number"),

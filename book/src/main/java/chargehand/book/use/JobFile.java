@@ -60,6 +60,11 @@ public record JobFile(
         return lags;
     }
 
+    /** What the latest planning was asked for beside the part, each as people write it. */
+    public List<String> wishes() {
+        return planned.map(record -> record.basis().wishes()).orElse(List.of());
+    }
+
     /** Whether the latest planning is right for the drawing and the count; the kit may have changed. */
     public boolean isPlannedAsDrawn() {
         return planned.isPresent() && !lags().contains(Lag.DRAWING) && !lags().contains(Lag.COUNT);

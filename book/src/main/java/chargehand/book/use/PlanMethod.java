@@ -40,14 +40,26 @@ public final class PlanMethod {
         this.clock = clock;
     }
 
-    /** The planning as kept. */
+    /** The planning as kept; it keeps to what the latest one was asked for. */
     public Entered<MethodRecord> plan(JobNumber number, String who) {
+        List<String> kept = book.read(ledger -> ledger.methods().latest(number))
+                .map(latest -> latest.basis().wishes())
+                .orElse(List.of());
+        return plan(number, kept, who);
+    }
+
+    /**
+     * The planning as kept, within what is asked of it from now on.
+     *
+     * @param wishes each as people write it, on a line of its own
+     */
+    public Entered<MethodRecord> plan(JobNumber number, List<String> wishes, String who) {
         Optional<Objection> objection = Entering.whoObjection(who);
         if (objection.isPresent()) {
             return Entered.refused(List.of(objection.get()));
         }
         Signed by = Signed.now(who, clock);
-        return switch (book.read(ledger -> question(ledger, number))) {
+        return switch (book.read(ledger -> question(ledger, number, wishes))) {
             case Entered.Refused<Question> refused -> Entered.refused(refused.objections());
             case Entered.Done<Question> asked -> answer(number, asked.value(), by);
         };
@@ -56,18 +68,18 @@ public final class PlanMethod {
     /** What the planner is asked, as it stood when it was read. */
     private record Question(Part part, Basis basis, ShopTexts texts) {}
 
-    private static Entered<Question> question(Ledger ledger, JobNumber number) {
+    private static Entered<Question> question(Ledger ledger, JobNumber number, List<String> wishes) {
         Optional<Job> job = ledger.jobs().find(number);
-        return job.isEmpty() ? Entering.noJob(number) : question(ledger, job.get());
+        return job.isEmpty() ? Entering.noJob(number) : question(ledger, job.get(), wishes);
     }
 
-    private static Entered<Question> question(Ledger ledger, Job job) {
+    private static Entered<Question> question(Ledger ledger, Job job, List<String> wishes) {
         Optional<PartIssue> issue = ledger.parts().latest(job.number());
         if (issue.isEmpty()) {
             return Entered.refused("part", "Job " + job.number() + " has no drawing yet; draw the part first.");
         }
         ShopTexts texts = ledger.shop().texts();
-        Basis basis = basis(job, issue.get(), texts);
+        Basis basis = basis(job, issue.get(), texts, wishes);
         Optional<Objection> begun = begun(ledger, job, basis);
         if (begun.isPresent()) {
             return Entered.refused(List.of(begun.get()));
@@ -85,8 +97,8 @@ public final class PlanMethod {
                 + ", to be mended before a method is looked for: " + first.say();
     }
 
-    private static Basis basis(Job job, PartIssue issue, ShopTexts texts) {
-        return new Basis(issue.face().issue(), issue.version(), job.request().count(), texts.edition());
+    private static Basis basis(Job job, PartIssue issue, ShopTexts texts, List<String> wishes) {
+        return new Basis(issue.face().issue(), issue.version(), job.request().count(), texts.edition(), wishes);
     }
 
     /** A method that is being worked to is not pulled from under the hands of who works to it. */
@@ -110,8 +122,9 @@ public final class PlanMethod {
 
     private Entered<MethodRecord> answer(JobNumber number, Question question, Signed by) {
         Basis basis = question.basis();
-        return switch (planner.plan(question.part(), basis.count(), question.texts())) {
+        return switch (planner.plan(question.part(), basis.count(), basis.wishes(), question.texts())) {
             case PlannerReply.KitFaulty faulty -> Entered.refused(faulty.objections());
+            case PlannerReply.WishesFaulty faulty -> Entered.refused(faulty.objections());
             case Finding.NotHere notHere -> keep(number, basis, notHere, by);
             case Finding.Found found ->
                 found.proof().made()
@@ -127,7 +140,7 @@ public final class PlanMethod {
         return book.change(ledger -> {
             Job job = ledger.jobs().find(number).orElseThrow();
             PartIssue issue = ledger.parts().latest(number).orElseThrow();
-            if (!basis.equals(basis(job, issue, ledger.shop().texts()))) {
+            if (!basis.equals(basis(job, issue, ledger.shop().texts(), basis.wishes()))) {
                 return Entered.refused(
                         "part",
                         "The drawing, the count or the kit was changed while the method was"

@@ -283,7 +283,8 @@ public abstract class BookContract {
         add(drawing(1, "", Face.FAULTY));
         var any = new AnyRecord(new Random(1));
         for (int number = 1; number <= 20; number++) {
-            Basis basis = new Basis("A", 1, 24, number);
+            List<String> wishes = number % 2 == 0 ? List.of() : List.of("without small lathe", "with stock C2");
+            Basis basis = new Basis("A", 1, 24, number, wishes);
             Finding finding = (Finding) any.of(Finding.class);
             MethodRecord planned = new MethodRecord(FIRST, number, basis, finding, BY);
             book.enter(ledger -> ledger.methods().add(planned));

@@ -36,9 +36,12 @@ final class PinPlanner implements MethodPlanner {
     private static final Length SHORTEST = Length.mm(10);
 
     @Override
-    public PlannerReply plan(Part part, int count, ShopTexts texts) {
+    public PlannerReply plan(Part part, int count, List<String> wishes, ShopTexts texts) {
         if (texts.rack().isEmpty()) {
             return new PlannerReply.KitFaulty(List.of(new Objection(ShopTexts.RACK, "The shop has no rack.")));
+        }
+        if (wishes.contains("with luck")) {
+            return new PlannerReply.WishesFaulty(List.of(new Objection("wishes", "Luck is not stocked here.")));
         }
         Length length = ((Body.Turned) part.body()).length();
         if (length.isMoreThan(LONGEST)) {
@@ -46,7 +49,11 @@ final class PinPlanner implements MethodPlanner {
                     new Reason(Code.TOO_BIG, "The pin is " + length + " long.", "A lathe with longer centres.")));
         }
         boolean made = !length.isLessThan(SHORTEST);
-        return new Finding.Found(method(part, count, length), new ProofFigures(made, made ? Length.ZERO : SHORTEST), 3);
+        return new Finding.Found(
+                method(part, count, length),
+                new ProofFigures(made, made ? Length.ZERO : SHORTEST),
+                3,
+                Optional.empty());
     }
 
     private static Method method(Part part, int count, Length length) {

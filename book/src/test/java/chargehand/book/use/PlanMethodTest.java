@@ -15,6 +15,7 @@ import chargehand.book.method.Finding;
 import chargehand.book.method.MethodRecord;
 import chargehand.book.progress.StepAt;
 import chargehand.book.shop.ShopTexts;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 
@@ -38,6 +39,26 @@ final class PlanMethodTest {
         assertThat(file.job().stage()).isEqualTo(Stage.READY);
         assertThat(file.planned()).contains(planned);
         assertThat(file.lags()).isEmpty();
+    }
+
+    @Test
+    void wishes_onceAsked_areKeptThroughPlanningAgain() {
+        Job job = drawn(50);
+        List<String> wishes = List.of("without small lathe", "with stock A1");
+        done(plan.plan(job.number(), wishes, "lead hand"));
+        done(shop.desk.drawPart().save(job.number(), pin("C3", 60), 1, "lead hand"));
+        done(plan.plan(job.number(), "lead hand"));
+        assertThat(shop.file(job.number()).wishes()).isEqualTo(wishes);
+        done(plan.plan(job.number(), List.of(), "lead hand"));
+        assertThat(shop.file(job.number()).wishes()).isEmpty();
+    }
+
+    @Test
+    void wishes_thatThePlannerDoesNotKnow_areRefusedAndNothingIsKept() {
+        Job job = drawn(50);
+        assertThat(fieldsRefused(plan.plan(job.number(), List.of("with luck"), "lead hand")))
+                .containsExactly("wishes");
+        assertThat(shop.file(job.number()).planned()).isEmpty();
     }
 
     @Test
@@ -82,9 +103,9 @@ final class PlanMethodTest {
         Job job = drawn(50);
         var interrupted = new PlanMethod(
                 shop.book,
-                (part, count, texts) -> {
+                (part, count, wishes, texts) -> {
                     done(shop.desk.drawPart().save(job.number(), pin("C2", 51), 1, "helper"));
-                    return new PinPlanner().plan(part, count, texts);
+                    return new PinPlanner().plan(part, count, wishes, texts);
                 },
                 Shopfloor.CLOCK);
         assertThat(fieldsRefused(interrupted.plan(job.number(), "lead hand"))).containsExactly("part");

@@ -36,6 +36,7 @@ public final class Grounds {
                 .filter(Grounds::isThread)
                 .forEach(operation -> facts.add(new Why("Thread", operation.say(), operation.working())));
         facts.add(new Why("Time", WorkTimeText.of(method.time()) + " for " + method.count() + " off", List.of()));
+        found.bound().ifPresent(bound -> facts.add(new Why("How quick", bound.says(), List.of())));
         facts.add(new Why("Proof", proof(found), List.of()));
         return facts;
     }

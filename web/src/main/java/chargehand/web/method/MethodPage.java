@@ -27,10 +27,14 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** How a job's part is made here, and why so; or why it cannot be, and what would make it possible. */
 public final class MethodPage implements Pages {
     private static final String LEAF = "method";
+    private static final String LOOK = "look";
+    private static final String WHY_NOT = "why-not";
+    private static final String OTHERS = "others";
 
     private final Counter counter;
     private final Views views;
@@ -50,6 +54,8 @@ public final class MethodPage implements Pages {
      * @param reasons why there is none
      * @param stale what has changed since, in words; empty when nothing has
      * @param objections why planning was not done
+     * @param asked what is asked of the method beside the part
+     * @param looked the ways not taken, where somebody asked
      */
     public record Sheet(
             Frame frame,
@@ -63,22 +69,66 @@ public final class MethodPage implements Pages {
             List<String> cautions,
             List<Planned.Reason> reasons,
             String stale,
-            List<String> objections) {
+            List<String> objections,
+            Asked asked,
+            Looked looked) {
         public boolean isFound() {
             return !setUps.isEmpty();
         }
     }
 
+    /**
+     * The ways not taken.
+     *
+     * @param at what was asked for: {@code why-not}, {@code others} or nothing
+     */
+    public record Looked(String at, List<NotTakenFace> notTaken, List<OtherFace> others) {
+        static final Looked NOWHERE = new Looked("", List.of(), List.of());
+    }
+
     @Override
     public void add(RoutesConfig routes) {
-        routes.get("/jobs/{job}/method", context -> views.show(context, LEAF, sheet(counter.job(context), List.of())));
+        routes.get("/jobs/{job}/method", this::show);
         routes.post("/jobs/{job}/method", this::plan);
         routes.get("/jobs/{job}/sheet.pdf", this::print);
     }
 
+    private void show(Context context) {
+        JobFile file = counter.job(context);
+        views.show(context, LEAF, sheet(file, List.of(), looked(file, context.queryParam(LOOK))));
+    }
+
+    private Looked looked(JobFile file, @Nullable String at) {
+        if (at == null) {
+            return Looked.NOWHERE;
+        }
+        return file.planned()
+                .flatMap(planned -> SecondLook.at(counter, planned))
+                .map(second -> switch (at) {
+                    case WHY_NOT -> new Looked(at, second.whyNot(), List.of());
+                    case OTHERS -> new Looked(at, List.of(), second.others());
+                    default -> Looked.NOWHERE;
+                })
+                .orElse(Looked.NOWHERE);
+    }
+
+    /** Works a method out; with {@code asking}, within what the form says from now on, else within what was asked before. */
+    private Entered<MethodRecord> planned(Context context, JobFile file) {
+        String who = Hand.of(context);
+        if (context.formParam("asking") == null) {
+            return counter.desk().planMethod().plan(file.job().number(), who);
+        }
+        List<String> wishes = context.formParams("wish").stream()
+                .map(String::strip)
+                .filter(wish -> !wish.isEmpty())
+                .distinct()
+                .toList();
+        return counter.desk().planMethod().plan(file.job().number(), wishes, who);
+    }
+
     private void plan(Context context) {
         JobFile file = counter.job(context);
-        switch (counter.desk().planMethod().plan(file.job().number(), Hand.of(context))) {
+        switch (planned(context, file)) {
             case Entered.Done<MethodRecord> done ->
                 context.redirect("/jobs/" + file.job().number() + "/method", HttpStatus.SEE_OTHER);
             case Entered.Refused<MethodRecord> refused ->
@@ -89,7 +139,8 @@ public final class MethodPage implements Pages {
                                 file,
                                 refused.objections().stream()
                                         .map(MethodPage::say)
-                                        .toList()));
+                                        .toList(),
+                                Looked.NOWHERE));
         }
     }
 
@@ -98,7 +149,7 @@ public final class MethodPage implements Pages {
         return objection.field().contains(".yaml") ? objection.field() + ": " + objection.say() : objection.say();
     }
 
-    private Sheet sheet(JobFile file, List<String> objections) {
+    private Sheet sheet(JobFile file, List<String> objections, Looked looked) {
         Optional<MethodRecord> planned = file.planned();
         Optional<Method> method = planned.flatMap(MethodRecord::method);
         return new Sheet(
@@ -113,7 +164,9 @@ public final class MethodPage implements Pages {
                 method.map(Method::cautions).orElse(List.of()),
                 planned.map(MethodPage::reasons).orElse(List.of()),
                 stale(file),
-                objections);
+                objections,
+                Asked.of(file),
+                looked);
     }
 
     private static String plannedBy(MethodRecord planned) {
