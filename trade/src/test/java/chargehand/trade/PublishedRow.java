@@ -190,9 +190,14 @@ public record PublishedRow(Map<String, Object> cells) {
         return wrong == null ? "" : "; printed wrongly: " + wrong;
     }
 
+    /** A row of a table has its cells beside its id, since all of them are printed figures. */
+    private boolean wholeTableRow() {
+        return !cells.containsKey("tol");
+    }
+
     @Override
     public String toString() {
-        Object shown = cells.get("expected") == cells.get("inputs") ? "" : " " + group("inputs");
+        Object shown = wholeTableRow() ? "" : " " + group("inputs");
         return id() + shown + ", " + cells.get("source") + " (" + standing().said + misprint() + ")";
     }
 }

@@ -35,6 +35,11 @@ public final class BoltSum implements Sum {
     private static final Source TIGHTENING = Source.published("T = K F d, K 0.2 for plain bolts lightly oiled");
     private static final Source STRIPPING = Source.published("FED-STD-H28, length of engagement");
 
+    private static final Source SIMPLE_STRIPPING = new Source("simple estimate on the pitch cylinder, common practice");
+
+    /** Steel and bronze shear at about this share of their tensile strength (common practice). */
+    private static final double SHEAR_SHARE = 0.6;
+
     /** K for a friction: 0.2 goes with about 0.15, as bolts are found (common practice). */
     private static final double K_OVER_FRICTION = 0.2 / 0.15;
 
@@ -62,6 +67,14 @@ public final class BoltSum implements Sum {
             "Nut or tapped hole",
             MaterialKind.MATERIAL,
             "cast iron, LG2; left out, as strong as the bolt");
+    private static final Field<Length> ENGAGED = Field.optional(
+            "engaged",
+            "Length of thread engaged",
+            Kinds.where(
+                    Kinds.SIZE,
+                    length -> length.isPositive() && !length.isMoreThan(Length.mm(2_000)),
+                    "must be more than nothing, and at most 2 m"),
+            "10 mm; tells the pull that strips so short a thread");
     private static final Field<Ratio> FRICTION = Field.optional(
             "friction",
             "Friction",
@@ -85,7 +98,7 @@ public final class BoltSum implements Sum {
 
     @Override
     public List<Field<?>> fields() {
-        return List.of(THREAD, GRADE, MATERIAL, LOAD, PRELOAD, NUT, FRICTION);
+        return List.of(THREAD, GRADE, MATERIAL, LOAD, PRELOAD, NUT, FRICTION, ENGAGED);
     }
 
     @Override
@@ -97,6 +110,8 @@ public final class BoltSum implements Sum {
                 Result.always("preload", "Preload"),
                 Result.always("torque", "Tightening torque"),
                 Result.sometimes("factor", "Proof load over load"),
+                Result.sometimes("strippingArea", "Area of the engaged thread in shear"),
+                Result.sometimes("strippingLoad", "Pull that strips it, by the simple rule"),
                 Result.sometimes("engagement", "Engagement that breaks the bolt before it strips"));
     }
 
@@ -104,6 +119,9 @@ public final class BoltSum implements Sum {
     public List<Example> examples() {
         return List.of(
                 new Example("a high-tensile bolt", Map.of("thread", "M12", "grade", "8.8", "load", "20 kN")),
+                new Example(
+                        "a stud in a thin flange",
+                        Map.of("thread", "M10x1.5", "grade", "8.8", "nutMaterial", "LG2", "engaged", "10 mm")),
                 new Example(
                         "a stud in cast iron",
                         Map.of(
@@ -136,6 +154,7 @@ public final class BoltSum implements Sum {
                 .with("torque", Figure.of(torque(asked, preload, working)));
         asked.find(LOAD).ifPresent(load -> answer.with("factor", Figure.of(factor(proof, load, working))));
         engagement(strength, grade, asked, working).ifPresent(deep -> answer.with("engagement", Figure.of(deep)));
+        asked.find(ENGAGED).ifPresent(length -> strip(length, thread, weakest(grade, thread, asked), working, answer));
         working.caution(
                 "Torque tells the preload to a quarter either way at best. Where a joint holds pressure, lifts or"
                         + " carries people, the competent person decides.");
@@ -236,5 +255,32 @@ public final class BoltSum implements Sum {
                 Figures.four(j),
                 STRIPPING);
         return Math.max(1, j);
+    }
+
+    /** Tensile strength of the bolt, or of the nut where that is named and weaker (MPa). */
+    private static double weakest(BoltGrade grade, ScrewThread thread, Asked asked) {
+        double bolt = grade.tensile(thread.major()).megapascals();
+        return asked.find(NUT)
+                .map(nut -> Math.min(bolt, nut.strength().tensile().megapascals()))
+                .orElse(bolt);
+    }
+
+    private static void strip(Length engaged, ScrewThread thread, double tensile, Working working, Answer answer) {
+        double area = Math.PI * thread.effective().mm() * engaged.mm() / 2;
+        working.step(
+                "Thread in shear: half of a cylinder of its effective diameter is metal",
+                "A = π d2 Le / 2",
+                "π × " + LengthText.mm(thread.effective(), LengthText.MICROMETRE) + " × "
+                        + LengthText.mm(engaged, LengthText.MICROMETRE) + " / 2",
+                Figures.four(area) + " mm²",
+                SIMPLE_STRIPPING);
+        var load = Force.newtons(SHEAR_SHARE * tensile * area);
+        working.step(
+                "Pull that strips it, the weaker metal sheared at six tenths of its tensile strength",
+                "F = 0.6 Rm A",
+                Figures.four(SHEAR_SHARE) + " × " + Figures.four(tensile) + " × " + Figures.four(area),
+                Figures.four(load.newtons()) + " N",
+                SIMPLE_STRIPPING);
+        answer.with("strippingArea", Figure.of(Area.squareMm(area))).with("strippingLoad", Figure.of(load));
     }
 }

@@ -19,6 +19,7 @@ import chargehand.trade.sum.Working;
 import com.google.auto.service.AutoService;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /** All sizes of a spur wheel, and what to measure on it. */
 @AutoService(Sum.class)
@@ -93,12 +94,15 @@ public final class GearSum implements Sum {
                 OVER,
                 PINS,
                 MATE,
-                MATE_INSIDE);
+                MATE_INSIDE,
+                ToothStrength.FACE,
+                ToothStrength.LOAD,
+                ToothStrength.RPM);
     }
 
     @Override
     public List<Result> results() {
-        return List.of(
+        var sizes = List.of(
                 Result.always("pitchDiameter", "Pitch diameter"),
                 Result.always("outside", "Outside diameter"),
                 Result.always("root", "Root diameter"),
@@ -116,7 +120,10 @@ public final class GearSum implements Sum {
                 Result.sometimes("cutterOtherWay", "The same cutter, where 1 is for the fewest teeth"),
                 Result.always("chordal", "Chordal thickness and height").shownFine(),
                 Result.sometimes("overPins", "Over two pins").shownFine(),
+                Result.always("constantChord", "Constant chord and its depth below the tip")
+                        .shownFine(),
                 Result.sometimes("centres", "Centre distance"));
+        return Stream.concat(sizes.stream(), ToothStrength.RESULTS.stream()).toList();
     }
 
     @Override
@@ -126,6 +133,9 @@ public final class GearSum implements Sum {
                         "a 10 DP change wheel", Map.of("teeth", "30", "diametralPitch", "10", "pressureAngle", "14.5")),
                 new Example(
                         "module 3, drawn out", Map.of("teeth", "24", "module", "3", "shift", "0.4", "spanTeeth", "4")),
+                new Example(
+                        "the strength of its teeth",
+                        Map.of("teeth", "18", "module", "3", "face", "30 mm", "load", "1500 N", "rpm", "200")),
                 new Example(
                         "by circular pitch, with its mate",
                         Map.of("teeth", "25", "circularPitch", "1/2 in", "mate", "40")));
@@ -137,10 +147,12 @@ public final class GearSum implements Sum {
         var write = new GearWorking(spur, asked.unit(), working);
         write.blank();
         write.chordal();
+        write.constantChord();
         Answer answer = sizes(spur);
         span(spur, asked, write, answer);
         cutter(spur, working, answer);
         pins(spur, asked, write, answer);
+        new ToothStrength(spur, asked, working).add(answer);
         asked.find(MATE).ifPresent(mate -> centres(spur, mate, asked, working, answer));
         warn(spur, asked, working);
         return answer;
@@ -179,6 +191,12 @@ public final class GearSum implements Sum {
                         new Answer()
                                 .with("thickness", mm(spur.chordalThickness()))
                                 .with("height", mm(spur.chordalHeight()))
+                                .asGroup())
+                .with(
+                        "constantChord",
+                        new Answer()
+                                .with("thickness", mm(spur.constantChord()))
+                                .with("height", mm(spur.constantChordHeight()))
                                 .asGroup());
     }
 

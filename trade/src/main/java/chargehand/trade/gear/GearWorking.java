@@ -90,6 +90,18 @@ final class GearWorking {
                 INVOLUTE);
     }
 
+    void constantChord() {
+        String s = mm(spur.circularThickness());
+        String alpha = angle(spur.pressureAngle());
+        step("Constant chord", "c = s cos² α", s + " × cos² " + alpha, spur.constantChord(), INVOLUTE);
+        step(
+                "Height to set the tooth calliper to for it",
+                "ha − c / 2 tan α",
+                mm(spur.addendum()) + " − " + mm(spur.constantChord()) + " / 2 × tan " + alpha,
+                spur.constantChordHeight(),
+                INVOLUTE);
+    }
+
     void span(int over) {
         step(
                 "Span over " + over + " teeth",

@@ -63,6 +63,17 @@ record Spur(int teeth, double module, Angle pressureAngle, ToothSystem system, d
         return addendum() + pitchDiameter() / 2 * (1 - Math.cos(halfToothAngle()));
     }
 
+    /** Between the points where a rack touches both flanks of a tooth: the same for wheels of all sizes. */
+    double constantChord() {
+        double cos = Math.cos(alpha());
+        return circularThickness() * cos * cos;
+    }
+
+    /** From the tip down to that chord. */
+    double constantChordHeight() {
+        return addendum() - constantChord() / 2 * Math.tan(alpha());
+    }
+
     /** Over so many teeth, along the base tangent. */
     double span(int over) {
         return module

@@ -1,12 +1,14 @@
 package chargehand.trade.strength;
 
+import chargehand.measure.Figures;
 import chargehand.measure.Length;
 
 /**
  * The shape of a shaft across its axis, and how it resists being twisted and bent.
  *
- * <p>A round or hollow shaft resists torsion exactly as its polar moment says. A square or hexagon warps, and its constants
- * are those of St Venant's solution: the highest shear stress stands in the middle of each flat, the corners carry none.
+ * <p>A round or hollow shaft resists torsion exactly as its polar moment says. A square, hexagon or flat warps, and its
+ * constants are those of St Venant's solution: the highest shear stress stands in the middle of a side, the corners carry
+ * none.
  */
 public sealed interface Section {
     /** Torsion modulus: torque over the highest shear stress (mm³). */
@@ -171,6 +173,64 @@ public sealed interface Section {
         @Override
         public String torsionNumbers() {
             return "0.1877 × " + Mm.say(flats) + "³";
+        }
+    }
+
+    /**
+     * A flat bar, by St Venant's series for the rectangle.
+     *
+     * @param width its wider side, not less than {@code thickness}
+     * @param thickness more than nothing
+     */
+    record Flat(Length width, Length thickness) implements Section {
+        /** Terms of the series; they fall with the fifth power, or faster than any. */
+        private static final int LAST_TERM = 39;
+
+        private double slender() {
+            return width.over(thickness);
+        }
+
+        /** Torsion constant over width and cube of thickness: 0.141 for a square, a third for a very thin flat. */
+        double constantShare() {
+            double sum = 0;
+            for (int n = 1; n <= LAST_TERM; n += 2) {
+                sum += Math.tanh(n * Math.PI * slender() / 2) / Math.pow(n, 5);
+            }
+            return 1.0 / 3 - 64 / Math.pow(Math.PI, 5) / slender() * sum;
+        }
+
+        /** Torsion modulus over width and square of thickness; the highest stress stands in the middle of the width. */
+        double modulusShare() {
+            double sum = 0;
+            for (int n = 1; n <= LAST_TERM; n += 2) {
+                sum += 1 / (n * n * Math.cosh(n * Math.PI * slender() / 2));
+            }
+            return constantShare() / (1 - 8 / (Math.PI * Math.PI) * sum);
+        }
+
+        @Override
+        public double torsionModulusMm3() {
+            return modulusShare() * width.mm() * Math.pow(thickness.mm(), 2);
+        }
+
+        @Override
+        public double torsionConstantMm4() {
+            return constantShare() * width.mm() * Math.pow(thickness.mm(), 3);
+        }
+
+        @Override
+        public double bendingModulusMm3() {
+            return width.mm() * Math.pow(thickness.mm(), 2) / 6;
+        }
+
+        @Override
+        public String torsionFormula() {
+            return "Wt = k b t²,  k by St Venant for b/t";
+        }
+
+        @Override
+        public String torsionNumbers() {
+            return Figures.four(modulusShare()) + " × " + Mm.say(width) + " × " + Mm.say(thickness) + "²";
         }
     }
 }

@@ -30,11 +30,15 @@ final class ShaftQuestion {
         Length size = asked.get(ShaftSum.SIZE);
         Optional<Length> bore = asked.find(ShaftSum.BORE);
         ShaftShape shape = asked.get(ShaftSum.SHAPE);
-        if (bore.isPresent() && (shape == ShaftShape.SQUARE || shape == ShaftShape.HEXAGON)) {
+        boolean flatted = shape != ShaftShape.ROUND && shape != ShaftShape.HOLLOW;
+        if (bore.isPresent() && flatted) {
             throw Refusal.of(
                     ShaftSum.BORE,
-                    "a bored square or hexagon has no simple rule: reckon it as a hollow round of"
+                    "a bored square, hexagon or flat has no simple rule: reckon it as a hollow round of"
                             + " the same size across flats.");
+        }
+        if (asked.has(ShaftSum.WIDTH) && shape != ShaftShape.FLAT) {
+            throw Refusal.of(ShaftSum.WIDTH, "only a flat has a width beside its size: leave it out.");
         }
         return switch (shape) {
             case ROUND -> bore.isPresent() ? hollow(size, bore.get()) : new Section.Round(size);
@@ -42,7 +46,18 @@ final class ShaftQuestion {
                 hollow(size, bore.orElseThrow(() -> Refusal.of(ShaftSum.BORE, "a hollow shaft needs its bore.")));
             case SQUARE -> new Section.Square(size);
             case HEXAGON -> new Section.Hexagon(size);
+            case FLAT -> flat(size);
         };
+    }
+
+    private Section flat(Length thickness) {
+        Length width = asked.find(ShaftSum.WIDTH)
+                .orElseThrow(() -> Refusal.of(ShaftSum.WIDTH, "a flat needs its width beside its thickness."));
+        if (width.isLessThan(thickness)) {
+            throw Refusal.of(
+                    ShaftSum.WIDTH, "the width of a flat is its wider side: it may not be less than the size.");
+        }
+        return new Section.Flat(width, thickness);
     }
 
     private static Section hollow(Length size, Length bore) {

@@ -10,7 +10,8 @@ enum ShaftShape {
     ROUND,
     HOLLOW,
     SQUARE,
-    HEXAGON;
+    HEXAGON,
+    FLAT;
 
     static final Kind<ShaftShape> KIND = Kinds.choice("shape", words());
 
@@ -21,6 +22,7 @@ enum ShaftShape {
         words.put("square", SQUARE);
         words.put("hexagon", HEXAGON);
         words.put("hex", HEXAGON);
+        words.put("flat", FLAT);
         return words;
     }
 }

@@ -53,9 +53,10 @@ public final class ShaftSum implements Sum {
                     "is not a stress that a shaft can be allowed"),
             "60 MPa; or give the material");
     static final Field<ShaftShape> SHAPE =
-            Field.optional("shape", "Shape", ShaftShape.KIND, "round", "round, hollow, square or hexagon");
+            Field.optional("shape", "Shape", ShaftShape.KIND, "round", "round, hollow, square, hexagon or flat");
     static final Field<Length> SIZE =
-            Field.required("size", "Size", SIZE_KIND, "25 mm: the diameter, or across flats of a square or hexagon");
+            Field.required("size", "Size", SIZE_KIND, "25 mm: the diameter, across flats, or the thickness of a flat");
+    static final Field<Length> WIDTH = Field.optional("width", "Width of a flat", SIZE_KIND, "40 mm: its wider side");
     static final Field<Length> BORE = Field.optional("bore", "Bore", SIZE_KIND, "12 mm, for a hollow shaft");
     static final Field<Torque> TORQUE =
             Field.optional("torque", "Torque", MOMENT, "80 Nm; or give power and speed, or effort and lever");
@@ -105,7 +106,8 @@ public final class ShaftSum implements Sum {
 
     @Override
     public List<Field<?>> fields() {
-        return List.of(MATERIAL, ALLOWABLE, SHAPE, SIZE, BORE, TORQUE, POWER, RPM, EFFORT, LEVER, BENDING, KEYED);
+        return List.of(
+                MATERIAL, ALLOWABLE, SHAPE, SIZE, WIDTH, BORE, TORQUE, POWER, RPM, EFFORT, LEVER, BENDING, KEYED);
     }
 
     @Override
@@ -145,6 +147,19 @@ public final class ShaftSum implements Sum {
                 new Example(
                         "a squared valve spindle",
                         Map.of("material", "431", "shape", "square", "size", "16 mm", "torque", "50 Nm")),
+                new Example(
+                        "a flat spanner blade",
+                        Map.of(
+                                "material",
+                                "EN8",
+                                "shape",
+                                "flat",
+                                "size",
+                                "8 mm",
+                                "width",
+                                "30 mm",
+                                "torque",
+                                "20 Nm")),
                 new Example(
                         "a hollow shaft to a stated stress",
                         Map.of(

@@ -20,7 +20,7 @@ final class TaperQuestion {
 
     private static final Length FOOT = Length.in(12);
     private static final List<Field<?>> STEEPNESS =
-            List.of(TaperSum.RATIO, TaperSum.PER_FOOT, TaperSum.ANGLE, TaperSum.STANDARD);
+            List.of(TaperSum.RATIO, TaperSum.PER_FOOT, TaperSum.ANGLE, TaperSum.STANDARD, TaperSum.TOPS);
     private static final int RATE_DECIMALS = 6;
     private static final double STRAIGHT_ANGLE = 180;
     private static final double LARGEST_MM = 100_000;
@@ -40,6 +40,9 @@ final class TaperQuestion {
     }
 
     Cone cone() {
+        if (!asked.has(TaperSum.TOPS) && (asked.has(TaperSum.LARGE_BALL) || asked.has(TaperSum.SMALL_BALL))) {
+            throw Refusal.of(TaperSum.TOPS, "is needed with the balls: how far apart their tops lie along the hole.");
+        }
         List<Field<?>> given = STEEPNESS.stream().filter(asked::has).toList();
         if (given.size() > 1) {
             throw Refusal.of(
@@ -81,6 +84,9 @@ final class TaperQuestion {
             Length change = asked.get(TaperSum.PER_FOOT);
             return perFoot(made(TaperSum.PER_FOOT, change.over(FOOT)), change);
         }
+        if (given.equals(TaperSum.TOPS)) {
+            return byBalls();
+        }
         if (given.equals(TaperSum.ANGLE)) {
             Taper taper = included(asked.get(TaperSum.ANGLE));
             String angle = AngleText.degrees(asked.get(TaperSum.ANGLE), 4);
@@ -88,6 +94,37 @@ final class TaperQuestion {
         }
         Taper taper = asked.get(TaperSum.RATIO);
         return rate(taper, "t = 1 / k", "1 / " + Figures.atMost(3, taper.oneIn()));
+    }
+
+    /** Two balls rest in a hole; the line between their middles and the radii make the angle of its side. */
+    private Taper byBalls() {
+        Length larger = ball(TaperSum.LARGE_BALL);
+        Length smaller = ball(TaperSum.SMALL_BALL);
+        if (!smaller.isLessThan(larger)) {
+            throw Refusal.of(TaperSum.SMALL_BALL, "the ball that goes in first is smaller than the other.");
+        }
+        Length radii = larger.minus(smaller).half();
+        Length middles = asked.get(TaperSum.TOPS).minus(radii);
+        if (!larger.plus(smaller).half().isLessThan(middles)) {
+            throw Refusal.of(TaperSum.TOPS, "balls so near each other would touch: take a smaller one, further in.");
+        }
+        double sine = radii.over(middles);
+        working.step(
+                "From the middle of one ball to that of the other",
+                "h − (R1 − R2)",
+                said(asked.get(TaperSum.TOPS)) + " − " + said(radii),
+                said(middles),
+                Source.GEOMETRY);
+        Taper taper = made(TaperSum.TOPS, 2 * sine / Math.sqrt(1 - sine * sine));
+        return rate(
+                taper,
+                "t = 2 tan(α/2),  sin(α/2) = (R1 − R2) / middles",
+                "2 × tan(arcsin(" + said(radii) + " / " + said(middles) + "))");
+    }
+
+    private Length ball(Field<Length> field) {
+        return asked.find(field)
+                .orElseThrow(() -> Refusal.of(field, "is needed with the tops of the balls: " + field.hint() + "."));
     }
 
     private Taper perFoot(Taper taper, Length change) {

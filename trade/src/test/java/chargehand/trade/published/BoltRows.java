@@ -21,6 +21,7 @@ final class BoltRows {
                 .asks("preload_75_proof", BoltRows::preloaded)
                 .asks("preload_torque", BoltRows::torque)
                 .asks("thread_engagement", BoltRows::engagement)
+                .asks("strip_simple", BoltRows::stripped)
                 .asksEach("bolt_size", BoltRows::size);
     }
 
@@ -56,6 +57,20 @@ final class BoltRows {
                     double major = row.want("Le_in") / row.want("Le_over_D");
                     assertThat(reply.number("engagement.in") / major)
                             .isCloseTo(row.want("Le_over_D"), withinPercentage(0.5));
+                });
+    }
+
+    /** The sum takes six tenths of the bolt's 800 MPa for its strength in shear, the row a figure of its own. */
+    private static Query stripped(PublishedRow row) {
+        return bolt(row, "8.8")
+                .with("engaged", row.text("Le_mm") + " mm")
+                .gives("strippingArea.mm2", row, "area_mm2")
+                .holds(reply -> assertThat(reply.number("strippingArea.mm2") * row.number("shear_MPa"))
+                        .isCloseTo(row.want("strip_N"), row.within("strip_N")))
+                .holds(reply -> {
+                    double strength = 0.6 * reply.number("breaking.N") / reply.number("tensileArea.mm2");
+                    assertThat(reply.number("strippingLoad.N") / strength)
+                            .isCloseTo(row.want("area_mm2"), row.within("area_mm2"));
                 });
     }
 

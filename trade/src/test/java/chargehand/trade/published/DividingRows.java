@@ -89,14 +89,13 @@ final class DividingRows {
     /** Whole turns, holes and circle of every plain way that is exact, smallest circle first. */
     private static List<List<Integer>> moves(Reply reply) {
         return reply.list("ways").stream()
-                .filter(way ->
-                        way.get("kind").equals("plain") && way.get("exact").equals(true))
+                .filter(way -> way.at("kind").equals("plain") && way.at("exact").equals(true))
                 .map(way -> List.of(whole(way, "turns"), whole(way, "holes"), whole(way, "circle")))
                 .toList();
     }
 
-    private static int whole(Map<String, Object> way, String figure) {
-        return ((Number) way.get(figure)).intValue();
+    private static int whole(Reply way, String figure) {
+        return (int) way.number(figure);
     }
 
     private static List<List<Integer>> options(PublishedRow row) {
@@ -131,7 +130,7 @@ final class DividingRows {
                 });
     }
 
-    private static double turnOf(Map<String, Object> way) {
+    private static double turnOf(Reply way) {
         double turn = whole(way, "turns") + (double) whole(way, "holes") / whole(way, "circle");
         return turn + (double) whole(way, "plateHoles") / whole(way, "plateCircle");
     }
@@ -145,7 +144,7 @@ final class DividingRows {
         return head(row, plate(List.of(first.getLast(), second.getLast())))
                 .gives("crank", row, "ideal_turns")
                 .holds(reply -> assertThat(reply.list("ways")).anySatisfy(way -> {
-                    assertThat(way.get("exact")).isEqualTo(row.wanted("exact"));
+                    assertThat(way.at("exact")).isEqualTo(row.wanted("exact"));
                     assertThat(List.of(whole(way, "holes"), whole(way, "circle")))
                             .isEqualTo(first);
                     assertThat(List.of(whole(way, "plateHoles"), whole(way, "plateCircle")))
@@ -162,7 +161,7 @@ final class DividingRows {
                 .gives("crank", row.number("target_turn"), within(1e-9))
                 .holds(reply -> assertThat(reply.list("ways").getFirst())
                         .satisfies(way -> assertThat(
-                                        way.containsKey("plateCircle")
+                                        way.has("plateCircle")
                                                 ? turnOf(way)
                                                 : whole(way, "turns")
                                                         + (double) whole(way, "holes") / whole(way, "circle"))
@@ -181,8 +180,8 @@ final class DividingRows {
                 .with("gears", new ArrayList<>(gears.values()))
                 .holds(reply -> assertThat(reply.list("ways")).anySatisfy(way -> {
                     assertThat(whole(way, "holes")).isEqualTo((int) row.number("index_holes"));
-                    assertThat(((Number) way.get("plateRatio")).doubleValue()).isCloseTo(ratio, within(1e-6));
-                    assertThat(way.get("plate"))
+                    assertThat(way.number("plateRatio")).isCloseTo(ratio, within(1e-6));
+                    assertThat(way.at("plate"))
                             .isEqualTo(
                                     row.wantText("plate_turns").startsWith("same")
                                             ? "with the crank"
@@ -193,14 +192,13 @@ final class DividingRows {
     }
 
     /** N = (worm − r) / f, from the gears that are said: r is the spindle's side over the worm's, against the crank negative. */
-    private static double divisionsMade(PublishedRow row, Map<String, Object> way) {
-        @SuppressWarnings("unchecked") // a JSON object has text keys
-        var gears = (Map<String, Object>) way.get("gears");
+    private static double divisionsMade(PublishedRow row, Reply way) {
+        Reply gears = way.part("gears");
         double ratio = (double) whole(gears, "spindle") / whole(gears, "worm");
-        if (gears.containsKey("firstOnStud")) {
+        if (gears.has("firstOnStud")) {
             ratio *= (double) whole(gears, "firstOnStud") / whole(gears, "secondOnStud");
         }
-        double signed = way.get("plate").equals("with the crank") ? ratio : -ratio;
+        double signed = way.at("plate").equals("with the crank") ? ratio : -ratio;
         return (row.number("worm_ratio") - signed) * whole(way, "circle") / whole(way, "holes");
     }
 

@@ -45,7 +45,18 @@ final class GearRows {
                                 .with("module", 2)
                                 .says("cutter", row.wanted("cutter"))
                                 .says("cutterOtherWay", row.wanted("module_numbering")))
-                .asks("identify_from_od", GearRows::named);
+                .asks("identify_from_od", GearRows::named)
+                .asks(
+                        "constant_chord",
+                        row -> Query.of("gear")
+                                .with("teeth", 30)
+                                .with("module", row.given("module"))
+                                .with("pressureAngle", row.text("alpha"))
+                                .gives("constantChord.thickness.mm", row, "chord")
+                                .gives("constantChord.height.mm", row, "depth"))
+                .asks("lewis_Y", GearRows::form)
+                .asks("lewis_stress", GearRows::stress)
+                .asks("lewis_shigley", GearRows::shigley);
     }
 
     private static Query wheel(PublishedRow row, String angle) {
@@ -53,6 +64,41 @@ final class GearRows {
                 .with("teeth", row.has("teeth") ? row.given("teeth") : 20)
                 .with(row.has("DP") ? "diametralPitch" : "module", row.given(row.has("DP") ? "DP" : "module"))
                 .with("pressureAngle", angle);
+    }
+
+    /** The rack's factor is that of the largest wheel which the sum takes. */
+    private static Query form(PublishedRow row) {
+        return Query.of("gear")
+                .with("teeth", row.text("teeth").equals("rack") ? NEARLY_A_RACK : row.given("teeth"))
+                .with("module", 2)
+                .gives("lewisForm", row, "Y");
+    }
+
+    private static Query stress(PublishedRow row) {
+        return Query.of("gear")
+                .with("teeth", row.given("teeth"))
+                .with("module", row.given("module"))
+                .with("face", row.text("face") + " mm")
+                .with("load", row.text("Ft_N") + " N")
+                .gives("lewisForm", row.number("Y"), within(1e-9))
+                .gives("toothStress.MPa", row, "sigma_MPa");
+    }
+
+    /** Shigley's example turned round: the load that he finds brings the tooth to the stress that he allows. */
+    private static Query shigley(PublishedRow row) {
+        double allowed = row.number("sigma_all_psi");
+        return Query.of("gear")
+                .with("teeth", row.given("teeth"))
+                .with("diametralPitch", row.given("DP"))
+                .with("face", row.text("face_in") + " in")
+                .with("load", row.want("Wt_lbf") + " lbf")
+                .with("rpm", row.text("rpm") + " rpm")
+                .gives("lewisForm", row.number("Y"), within(1e-9))
+                .gives("pitchSpeed.ftPerMin", row, "V_ftmin")
+                .gives("speedFactor", row, "Kv")
+                .gives("toothStress.psi", allowed, within(allowed * 4e-3))
+                .holds(reply -> assertThat(reply.number("pitchSpeed.ftPerMin") * row.want("Wt_lbf") / 33_000)
+                        .isCloseTo(row.want("hp"), row.within("hp")));
     }
 
     private static List<Query> blank(PublishedRow row) {

@@ -17,9 +17,10 @@ import java.util.stream.Stream;
 final class Ledger {
     private static final Pattern SUM =
             Pattern.compile("(?m)^\\| (`([a-z-]+)`|\\*\\*all\\*\\*) \\|(?:[^|\n]*\\|){4}(.*)$");
-    private static final String UNASKED =
-            "| rows | kind | seen | partly | formula | memory | why no sum answers them |\n"
-                    + "| --- | --- | ---: | ---: | ---: | ---: | --- |\n";
+    private static final String UNASKED = """
+            | rows | kind | seen | partly | formula | memory | why no sum answers them |
+            | --- | --- | ---: | ---: | ---: | ---: | --- |
+            """;
 
     private final List<Topic> topics;
 

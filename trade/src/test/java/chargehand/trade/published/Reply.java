@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /** The answer of a sum asked as one line of JSON, as the {@code sums} command does it: text in, text out. */
 final class Reply {
@@ -17,9 +18,9 @@ final class Reply {
     private final Map<String, Object> answer;
     private final String cautions;
 
-    private Reply(Map<String, Object> tree) {
-        answer = map(tree.get("answer"));
-        cautions = String.valueOf(tree.get("cautions"));
+    private Reply(Map<String, Object> answer, String cautions) {
+        this.answer = answer;
+        this.cautions = cautions;
     }
 
     static Reply to(String sum, Map<String, Object> ask) {
@@ -28,7 +29,7 @@ final class Reply {
             String said = JSON.std.asString(SUMS.answer(JSON.std.mapFrom(line), LengthUnit.MILLIMETRE));
             Map<String, Object> tree = JSON.std.mapFrom(said);
             assertThat(tree).as(line + " -> " + tree.get("error")).containsKey("answer");
-            return new Reply(tree);
+            return new Reply(map(Objects.requireNonNull(tree.get("answer"))), String.valueOf(tree.get("cautions")));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -47,7 +48,7 @@ final class Reply {
                 tree = list.get(Integer.parseInt(name));
             } else {
                 assertThat(map(tree)).as(path).containsKey(name);
-                tree = map(tree).get(name);
+                tree = Objects.requireNonNull(map(tree).get(name));
             }
         }
         return tree;
@@ -66,8 +67,19 @@ final class Reply {
         return ((Number) at(path)).doubleValue();
     }
 
-    /** The objects of a list. */
-    List<Map<String, Object>> list(String path) {
-        return ((List<?>) at(path)).stream().map(Reply::map).toList();
+    /** The object at a path, to be looked into alone. */
+    Reply part(String path) {
+        return new Reply(map(at(path)), cautions);
+    }
+
+    /** The objects of a list, each to be looked into alone. */
+    List<Reply> list(String path) {
+        return ((List<?>) at(path))
+                .stream().map(each -> new Reply(map(each), cautions)).toList();
+    }
+
+    @Override
+    public String toString() {
+        return answer.toString();
     }
 }

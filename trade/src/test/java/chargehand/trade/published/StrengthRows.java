@@ -23,6 +23,7 @@ final class StrengthRows {
                 .asks("square_end", row -> flats(row, "square"))
                 .asks("hex_end", row -> flats(row, "hexagon"))
                 .asks("square_from_round_ratio", StrengthRows::squareFromRound)
+                .asks("st_venant_rect", StrengthRows::flatBar)
                 .asks("key_stress", StrengthRows::key)
                 .asks("pin_double_shear", StrengthRows::pin)
                 .asks("fillet_throat", StrengthRows::fillet)
@@ -67,6 +68,22 @@ final class StrengthRows {
      */
     private static Query flats(PublishedRow row, String shape) {
         return shaft(shape, row.text("across_flats_mm"), row).gives("shearStress.MPa", row, "tau_MPa");
+    }
+
+    private static Query flatBar(PublishedRow row) {
+        double ratio = row.number("h_over_b");
+        return Query.of("shaft")
+                .with("allowable", "60 MPa")
+                .with("shape", "flat")
+                .with("size", "10 mm")
+                .with("width", 10 * ratio + " mm")
+                .with("torque", "10 Nm")
+                .holds(reply -> {
+                    assertThat(reply.number("torsionConstant") / (ratio * 1e4))
+                            .isCloseTo(row.want("J_over_hb3"), row.within("J_over_hb3"));
+                    assertThat(reply.number("torsionModulus.mm3") / (ratio * 1e3))
+                            .isCloseTo(row.want("W_over_hb2"), row.within("W_over_hb2"));
+                });
     }
 
     private static Query squareFromRound(PublishedRow row) {

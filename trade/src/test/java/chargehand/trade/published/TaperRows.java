@@ -20,7 +20,11 @@ final class TaperRows {
                 .table(PublishedRow.class, "published/taper-pins.csv")
                 .asks("setover", row -> setOver(row).gives("setOver.in", row, "setover_in"))
                 .asks("setover_diams", TaperRows::setOverOfEnds)
-                .asks("setover_exact_vs_approx", row -> setOver(row).gives("setOver.in", row, "approx_in"))
+                .asks(
+                        "setover_exact_vs_approx",
+                        row -> setOver(row)
+                                .gives("setOver.in", row, "approx_in")
+                                .gives("setOverAlongWork.in", row, "exact_sin_in"))
                 .asks("taper_per_foot", row -> ends(row, "in").gives("perFoot.in", row, "tpf"))
                 .asks("angle_to_taper", TaperRows::perInch)
                 .asks("angle_to_taper_per_foot", row -> angle(row).gives("perFoot.in", row, "taper_per_foot"))
@@ -40,6 +44,8 @@ final class TaperRows {
                                 .with("standard", row.text("taper"))
                                 .with("bar", row.text("centres_in") + " in")
                                 .gives("sineBarStack.in", row, "height_in"))
+                .asks("taper_hole_two_balls", TaperRows::balls)
+                .asks("plug_over_rolls", TaperRows::rolls)
                 .asks("machine-tapers", TaperRows::standard)
                 .asksEach("taper-pins", row -> List.of(pin(row), sheared(row)));
     }
@@ -107,6 +113,34 @@ final class TaperRows {
                 // The sum tells the angle for a thousandth of a millimetre.
                 .holds(reply -> assertThat(reply.number("perStep.deg") * 60 * row.number("height_error_mm") / 0.001)
                         .isCloseTo(row.want("angle_error_arcmin"), row.within("angle_error_arcmin")));
+    }
+
+    /** The tops lie as far apart as the larger ball stands out of the face and the smaller below it. */
+    private static Query balls(PublishedRow row) {
+        double tops = row.number("large_protrudes_mm") + row.number("face_to_top_small_mm");
+        double radii = (row.number("ball1_mm") - row.number("ball2_mm")) / 2;
+        assertThat(tops - radii).isCloseTo(row.want("centre_distance"), row.within("centre_distance"));
+        return Query.of("taper")
+                .with("largeBall", row.text("ball1_mm") + " mm")
+                .with("smallBall", row.text("ball2_mm") + " mm")
+                .with("tops", tops + " mm")
+                .gives("angle.deg", row, "included_deg");
+    }
+
+    private static Query rolls(PublishedRow row) {
+        double half = row.number("half_angle_deg");
+        return Query.of("taper")
+                .with("small", row.text("small_end") + " mm")
+                .with("angle", 2 * half + "°")
+                .with("rolls", row.text("roll_dia") + " mm")
+                .with("height", row.text("slip_height") + " mm")
+                .gives("overRolls.low.mm", row, "M1")
+                .gives("overRolls.high.mm", row, "M2")
+                .holds(reply -> {
+                    double rise = reply.number("overRolls.high.mm") - reply.number("overRolls.low.mm");
+                    assertThat(Math.toDegrees(Math.atan(rise / 2 / row.number("slip_height"))))
+                            .isCloseTo(row.want("half_from_M"), row.within("half_from_M"));
+                });
     }
 
     private static Query standard(PublishedRow row) {

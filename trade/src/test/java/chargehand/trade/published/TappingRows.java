@@ -49,7 +49,7 @@ final class TappingRows {
                 || printed.startsWith("letter")
                 || printed.contains(" in")
                 || printed.contains("/")
-                || printed.length() == 1 && !Character.isDigit(printed.charAt(0));
+                || (printed.length() == 1 && !Character.isDigit(printed.charAt(0)));
         if (named || !millimetres.find()) {
             return Drill.parse(printed).diameter().mm();
         }

@@ -7,7 +7,6 @@ import chargehand.trade.PublishedRow;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -55,20 +54,16 @@ final class WheelRows {
                 .holds(reply -> assertThat(reply.list("trains")).anySatisfy(train -> isAsPrinted(row, train)));
     }
 
-    private static void isAsPrinted(PublishedRow row, Map<String, Object> train) {
-        assertThat(same(train.get("drivers"), train.get("driven")))
+    private static void isAsPrinted(PublishedRow row, Reply train) {
+        assertThat(same(train.at("drivers"), train.at("driven")))
                 .isEqualTo(same(teeth(row, "drivers"), teeth(row, "driven")));
-        double pitch = inner(train, "pitch");
+        double pitch = train.number("pitch.mm");
         assertThat(pitch).isCloseTo(row.want("pitch_mm"), row.within("pitch_mm"));
         assertThat(25.4 / pitch).isCloseTo(row.want("tpi"), row.within("tpi"));
-        double error = ((Number) train.get("error")).doubleValue();
+        double error = train.number("error");
         assertThat(error * 1e6).isCloseTo(row.want("error_ppm"), PARTS);
-        assertThat(inner(train, "errorOver")).isCloseTo(row.want("error_mm_per_100mm"), within(1e-6));
-        assertThat(train.get("exact")).isEqualTo(row.want("error_ppm") == 0);
-    }
-
-    private static double inner(Map<String, Object> train, String length) {
-        return ((Number) ((Map<?, ?>) train.get(length)).get("mm")).doubleValue();
+        assertThat(train.number("errorOver.mm")).isCloseTo(row.want("error_mm_per_100mm"), within(1e-6));
+        assertThat(train.at("exact")).isEqualTo(row.want("error_ppm") == 0);
     }
 
     /** Drivers and driven wheels whatever their order, without those that stand on both sides. */

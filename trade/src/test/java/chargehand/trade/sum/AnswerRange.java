@@ -37,6 +37,8 @@ final class AnswerRange {
             "up",
             "plateHoles",
             "plateRatio",
+            "across",
+            "up",
             "C",
             "F");
 
