@@ -3,6 +3,7 @@ package chargehand.drawing;
 import chargehand.measure.Angle;
 import chargehand.measure.Length;
 import chargehand.measure.LengthReader;
+import chargehand.measure.LengthText;
 import chargehand.measure.LengthUnit;
 import chargehand.measure.Written;
 import chargehand.part.Across;
@@ -12,6 +13,9 @@ import chargehand.part.Depth;
 import chargehand.part.Edge;
 import chargehand.part.End;
 import chargehand.part.GeneralTolerance;
+import chargehand.part.InBore;
+import chargehand.part.Knurl;
+import chargehand.part.OnEnd;
 import chargehand.part.Part;
 import chargehand.part.Section;
 import chargehand.part.Size;
@@ -19,6 +23,7 @@ import chargehand.part.Stretch;
 import chargehand.part.Texture;
 import chargehand.part.Tie;
 import chargehand.part.Tolerance;
+import chargehand.part.ToothSize;
 import chargehand.trade.thread.ScrewThread;
 import java.util.ArrayList;
 import java.util.List;
@@ -31,6 +36,8 @@ public final class Turning {
     private final List<Section> outside = new ArrayList<>();
     private final List<Bore> inside = new ArrayList<>();
     private final List<Across> across = new ArrayList<>();
+    private final List<InBore> inBores = new ArrayList<>();
+    private final List<OnEnd> onEnds = new ArrayList<>();
     private final List<Tie> ties = new ArrayList<>();
 
     private Turning(String title, LengthUnit unit) {
@@ -115,6 +122,34 @@ public final class Turning {
         return this;
     }
 
+    public Turning toothed(String name, int teeth, ToothSize size, double pressureAngle, String length) {
+        Length tips = Section.Toothed.fullOutside(teeth, size);
+        Size outside = new Size(written(LengthText.figures(tips, unit)), new Tolerance.Bracketed());
+        outside(new Section.Toothed(
+                stretch(name, length, plain(), plain()), teeth, size, Angle.degrees(pressureAngle), outside));
+        return this;
+    }
+
+    public Turning knurled(String name, String diameter, String length, Knurl pattern, String pitch) {
+        return outside(new Section.Knurled(
+                stretch(name, length, chamfer("1"), chamfer("1")), size(diameter), pattern, written(pitch)));
+    }
+
+    public Turning outside(Section section) {
+        outside.add(section);
+        return this;
+    }
+
+    public Turning inBore(InBore feature) {
+        inBores.add(feature);
+        return this;
+    }
+
+    public Turning onEnd(OnEnd feature) {
+        onEnds.add(feature);
+        return this;
+    }
+
     public Turning bore(Bore bore) {
         inside.add(bore);
         return this;
@@ -159,7 +194,7 @@ public final class Turning {
     }
 
     public Body.Turned body() {
-        return new Body.Turned(outside, inside, across);
+        return new Body.Turned(outside, inside, across, inBores, onEnds);
     }
 
     public Part part(String drawing, String material) {

@@ -20,10 +20,13 @@ record Claims(DrawnView view, Printed printed, List<Point> tips) {
         tips = List.copyOf(tips);
     }
 
-    /** All of a sheet, names of ends, datums and sections left out. */
+    /** All of a sheet, names of ends, datums and sections left out, and tables, which say what follows from sizes. */
     static List<Claims> of(DrawnSheet sheet, PartSizes sizes) {
         List<Claims> claims = new ArrayList<>();
-        for (DrawnView view : sheet.views()) {
+        List<DrawnView> views = sheet.views().stream()
+                .filter(view -> view.shows() != DrawnView.Shows.TABLE)
+                .toList();
+        for (DrawnView view : views) {
             for (Placing placing : view.view().placed()) {
                 String says = placing.says();
                 if (says.chars().anyMatch(Character::isDigit)) {

@@ -11,10 +11,14 @@ import chargehand.part.Depth;
 import chargehand.part.Edge;
 import chargehand.part.End;
 import chargehand.part.Hole;
+import chargehand.part.HoleCircle;
+import chargehand.part.InBore;
+import chargehand.part.OnEnd;
 import chargehand.part.Part;
 import chargehand.part.Section;
 import chargehand.part.Size;
 import chargehand.part.Tie;
+import chargehand.part.Tolerance;
 import chargehand.part.shape.Solid;
 import chargehand.trade.thread.ScrewThread;
 import java.util.ArrayList;
@@ -128,6 +132,71 @@ final class PartSizes {
                 .filter(bore -> !(bore.isThere() && away.contains(bore)))
                 .forEach(bore -> bore(bore, turned.length()));
         turned.across().forEach(feature -> across(feature, turned));
+        turned.inBores().forEach(feature -> inBore(feature, turned));
+        turned.onEnds().forEach(this::onEnd);
+    }
+
+    private void inBore(InBore feature, Body.Turned turned) {
+        switch (feature) {
+            case InBore.Keyway keyway -> {
+                sizes.add(keyway.width());
+                Length bore = turned.inside().stream()
+                        .filter(other -> other.name().equals(keyway.bore()))
+                        .map(Solid::mouthDiameter)
+                        .findFirst()
+                        .orElseThrow();
+                Length toFloor = bore.plus(keyway.depth().length());
+                sizes.add(new Size(
+                        Written.of(toFloor, keyway.depth().nominal().unit()),
+                        asDeviations(keyway.depth().tolerance())));
+            }
+            case InBore.OilGroove groove -> {
+                sizes.add(groove.width());
+                sizes.add(groove.depth());
+                if (groove.run() instanceof InBore.Run.Part(Size from, Size length)) {
+                    stretch(from, length);
+                }
+            }
+            case InBore.Recess recess -> {
+                diameter(recess.diameter());
+                stretch(recess.from(), recess.width());
+            }
+        }
+    }
+
+    private static Tolerance asDeviations(Tolerance tolerance) {
+        return tolerance instanceof Tolerance.Letters(var code, Length lower, Length upper)
+                ? new Tolerance.Deviations(lower, upper)
+                : tolerance;
+    }
+
+    private void stretch(Size from, Size length) {
+        sizes.add(from);
+        sizes.add(length);
+        along.add(from.length());
+        along.add(from.length().plus(length.length()));
+    }
+
+    private void onEnd(OnEnd feature) {
+        switch (feature) {
+            case OnEnd.Drilled hole -> {
+                for (int i = 0; i < hole.circle().count(); i++) {
+                    diameter(hole.diameter());
+                }
+                circle(hole.circle(), hole.depth());
+            }
+            case OnEnd.Tapped hole -> {
+                for (int i = 0; i < hole.circle().count(); i++) {
+                    thread(hole.thread(), hole.fit());
+                }
+                circle(hole.circle(), hole.depth());
+            }
+        }
+    }
+
+    private void circle(HoleCircle circle, Depth depth) {
+        diameter(circle.diameter());
+        called(depth);
     }
 
     private void section(Section section) {
@@ -149,7 +218,11 @@ final class PartSizes {
             }
             case Section.Threaded threaded -> thread(threaded.thread(), threaded.fit());
             case Section.Toothed toothed -> {
-                diameter(toothed.outside());
+                if (toothed.outside().tolerance() instanceof Tolerance.Bracketed) {
+                    sizes.add(toothed.outside());
+                } else {
+                    diameter(toothed.outside());
+                }
                 angles.add(AngleText.seconds(toothed.pressureAngle()));
             }
             case Section.Knurled knurled -> {

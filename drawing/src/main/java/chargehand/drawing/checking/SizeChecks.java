@@ -103,6 +103,7 @@ final class SizeChecks {
                     plain(claim, claim.drawn());
                 }
             }
+            case TABLE -> {}
             case END, SECTION, FRONT, PLAN -> {
                 if (claim.isLevel() || claim.isUpright()) {
                     plain(claim, claim.drawn());

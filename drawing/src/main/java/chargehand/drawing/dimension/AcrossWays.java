@@ -6,8 +6,6 @@ import chargehand.drawing.sign.Wording;
 import chargehand.drawing.view.Bearing;
 import chargehand.drawing.view.Cut;
 import chargehand.drawing.view.Side;
-import chargehand.measure.Angle;
-import chargehand.measure.AngleText;
 import chargehand.measure.Length;
 import chargehand.part.Across;
 import chargehand.part.Depth;
@@ -18,6 +16,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.IntStream;
 
 /** The sizes of features across: callouts for holes, positions for all, and how they lie round the axis to each other. */
 record AcrossWays(Subject subject) {
@@ -138,33 +137,27 @@ record AcrossWays(Subject subject) {
         starts.put(feature.ends(), 0.0);
     }
 
+    /** An end that lies on a face of the outside is given with that face already. */
     private void addStretch(Across feature, Size from, Size length, List<AxialDimension> positions) {
-        add(Length.ZERO, feature.begins(), from, positions);
-        add(feature.begins(), feature.ends(), length, positions);
+        boolean begins = isFace(feature.begins());
+        boolean ends = isFace(feature.ends());
+        if (!begins && !ends) {
+            add(Length.ZERO, feature.begins(), from, positions);
+        }
+        if (!begins || !ends) {
+            add(feature.begins(), feature.ends(), length, positions);
+        }
+    }
+
+    private boolean isFace(Length at) {
+        return IntStream.rangeClosed(0, subject.body().outside().size())
+                .anyMatch(i -> subject.body().start(i).equals(at));
     }
 
     private void add(Length from, Length to, Size size, List<AxialDimension> positions) {
         if (from.isLessThan(to)) {
             positions.add(new AxialDimension(from, to, subject.text().size(size)));
         }
-    }
-
-    /** What the notes say of features that lie at different angles. */
-    List<String> notes() {
-        List<String> notes = new ArrayList<>();
-        List<Across> features = subject.body().across();
-        for (Across feature : features.stream().skip(1).toList()) {
-            double apart =
-                    feature.around().degrees() - features.getFirst().around().degrees();
-            if (apart != 0) {
-                notes.add("%s lies %s round the axis from %s."
-                        .formatted(
-                                capital(feature.name()),
-                                AngleText.seconds(Angle.degrees(Math.abs(apart))),
-                                features.getFirst().name()));
-            }
-        }
-        return notes;
     }
 
     static String capital(String name) {

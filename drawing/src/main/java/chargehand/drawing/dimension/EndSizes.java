@@ -5,7 +5,9 @@ import chargehand.drawing.sign.Inscription;
 import chargehand.drawing.sign.Local;
 import chargehand.drawing.sign.Wording;
 import chargehand.drawing.view.EndView;
-import chargehand.part.Body;
+import chargehand.drawing.view.Look;
+import chargehand.drawing.view.View;
+import chargehand.measure.Length;
 import chargehand.part.End;
 import chargehand.part.Section;
 import chargehand.part.shape.Solid;
@@ -24,31 +26,31 @@ public final class EndSizes {
     private EndSizes() {}
 
     /**
-     * The end view of a part from one end with the sizes of the polygons that are given there.
+     * The end view of a part from one end with the sizes of the polygons that are given there, and of what is not turned.
      *
+     * @param look the part as its side view shows it
      * @param given which polygons
      */
-    public static Dimensioned of(
-            Body.Turned body, Solid solid, SizeText text, double scale, End from, List<Section.Polygon> given) {
-        return new Dimensioned(EndView.of(solid, scale, from), placed(body, text, scale, given), notes(given, text));
+    public static Dimensioned of(Look look, SizeText text, End from, List<Section.Polygon> given) {
+        View view = EndView.of(look, from);
+        List<Placing> polygons = placed(look.solid(), text, look.scale().scale(), given);
+        return new Dimensioned(view, new EndCallouts(look, from).placed(view, text, polygons), notes(given, text));
     }
 
     /** The same view to stand away from its place, with words that say from where it is seen. */
-    public static Dimensioned away(
-            Body.Turned body, Solid solid, SizeText text, double scale, End from, List<Section.Polygon> given) {
-        List<Placing> placed = new ArrayList<>(placed(body, text, scale, given));
+    public static Dimensioned away(Look look, SizeText text, End from, List<Section.Polygon> given) {
+        Dimensioned there = of(look, text, from, given);
+        List<Placing> placed = new ArrayList<>(there.placed());
         Inscription title = new Inscription(Wording.of("seen from end " + from.name()), TITLE);
-        double top = new Dimensioned(EndView.of(solid, scale, from), placed, List.of())
-                .bounds()
-                .top();
+        double top = there.bounds().top();
         placed.add(Placing.pen()
                 .label(title, Local.at(new Point(-title.width() / 2, top - TITLE)))
                 .at(0));
-        return new Dimensioned(EndView.of(solid, scale, from), placed, notes(given, text));
+        return new Dimensioned(there.view(), placed, there.notes());
     }
 
-    private static List<Placing> placed(Body.Turned body, SizeText text, double scale, List<Section.Polygon> given) {
-        double outline = scale * body.largestDiameter().mm() / 2;
+    private static List<Placing> placed(Solid solid, SizeText text, double scale, List<Section.Polygon> given) {
+        double outline = scale * solid.outer().most(Length.ZERO, solid.length()).mm();
         List<Placing> placed = new ArrayList<>();
         for (Section.Polygon polygon : given) {
             if (polygon.sides() % 2 == 0) {

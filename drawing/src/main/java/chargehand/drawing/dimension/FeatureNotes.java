@@ -1,30 +1,34 @@
 package chargehand.drawing.dimension;
 
+import chargehand.drawing.view.BoreGroove;
 import chargehand.measure.Angle;
 import chargehand.measure.AngleText;
 import chargehand.part.Body;
-import chargehand.part.Depth;
 import chargehand.part.Feature;
-import chargehand.part.HoleCircle;
 import chargehand.part.InBore;
 import chargehand.part.OnEnd;
 import chargehand.part.Section;
-import chargehand.part.Size;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 
 /**
- * What the notes of a drawing say of features that no view shows: what is cut into bores and faces, and what is there
- * already on a part that comes back to be altered.
+ * What the notes of a drawing say because no size says it: how features lie round the axis to each other, what is there
+ * already on a part that comes back to be altered, and keyways that stand aslant.
  */
-record FeatureNotes(Body.Turned body, SizeText text) {
+record FeatureNotes(Subject subject) {
     List<String> all() {
-        List<String> notes = new ArrayList<>();
-        body.inBores().forEach(feature -> notes.add(inBore(feature) + "."));
-        body.onEnds().forEach(feature -> notes.add(onEnd(feature) + "."));
+        List<String> notes = new ArrayList<>(angles());
+        Body.Turned body = subject.body();
+        aslant(notes);
+        if (body.inBores().stream().anyMatch(InBore.OilGroove.class::isInstance)) {
+            notes.add("Oil grooves are round at the bottom.");
+        }
+        if (body.outside().stream().anyMatch(Section.Knurled.class::isInstance)) {
+            notes.add("Knurls by the letters of DIN 82: RAA straight, RGE diamonds raised.");
+        }
         if (body.isAltered()) {
-            notes.add("There already as the part comes in: "
+            notes.add("There already as the part comes in, drawn in lines of a dash and two dots: "
                     + body.features().stream()
                             .filter(Feature::isThere)
                             .map(Feature::name)
@@ -38,56 +42,59 @@ record FeatureNotes(Body.Turned body, SizeText text) {
     private void was(Section section, List<String> notes) {
         section.stretch()
                 .was()
-                .ifPresent(was -> notes.add(
-                        capital(section.name()) + " was " + text.words(was) + " in diameter and is turned down."));
+                .ifPresent(was -> notes.add(capital(section.name()) + " was "
+                        + subject.text().words(was) + " in diameter and is turned down."));
     }
 
-    private String inBore(InBore feature) {
-        String in = capital(feature.name()) + ", in " + feature.bore() + ": ";
-        return in
-                + switch (feature) {
-                    case InBore.Keyway keyway ->
-                        text.words(keyway.width()) + " wide, " + text.words(keyway.depth())
-                                + " deep above the bore, all along it" + around(keyway.around());
-                    case InBore.OilGroove groove ->
-                        text.words(groove.width()) + " wide, " + text.words(groove.depth())
-                                + " deep, round at the bottom, " + run(groove.run()) + around(groove.around());
-                    case InBore.Recess recess ->
-                        text.words(recess.diameter()) + " diameter, " + text.words(recess.width()) + " wide, beginning "
-                                + text.words(recess.from()) + " from end A";
-                };
+    /** Keyways of bores that lie square to nothing in the end view. */
+    private void aslant(List<String> notes) {
+        for (BoreGroove groove : BoreGroove.of(subject.body(), subject.look().solid())) {
+            if (groove.feature() instanceof InBore.Keyway keyway && !EndCallouts.isSquare(subject.look(), groove)) {
+                notes.add(capital(keyway.name()) + ", in " + keyway.bore() + ": "
+                        + subject.text().words(keyway.width()) + " wide, "
+                        + subject.text().words(keyway.depth()) + " deep above the bore, all along it.");
+            }
+        }
     }
 
-    private String run(InBore.Run run) {
-        return switch (run) {
-            case InBore.Run.Open() -> "open at both ends of the bore";
-            case InBore.Run.Part(Size from, Size length) ->
-                text.words(length) + " long, beginning " + text.words(from) + " from end A";
+    /** Something that lies at an angle round the axis. */
+    private record Turned(String name, double degrees) {}
+
+    private List<String> angles() {
+        List<Turned> turned = turned();
+        List<String> notes = new ArrayList<>();
+        for (Turned one : turned.stream().skip(1).toList()) {
+            double apart = one.degrees - turned.getFirst().degrees;
+            if (apart != 0) {
+                notes.add("%s lies %s round the axis from %s."
+                        .formatted(
+                                capital(one.name),
+                                AngleText.seconds(Angle.degrees(Math.abs(apart))),
+                                turned.getFirst().name));
+            }
+        }
+        return notes;
+    }
+
+    private List<Turned> turned() {
+        List<Turned> turned = new ArrayList<>();
+        subject.body()
+                .across()
+                .forEach(feature ->
+                        turned.add(new Turned(feature.name(), feature.around().degrees())));
+        BoreGroove.of(subject.body(), subject.look().solid())
+                .forEach(groove -> turned.add(new Turned(groove.feature().name(), groove.around())));
+        subject.body().onEnds().forEach(feature -> turned.add(first(feature)));
+        return turned;
+    }
+
+    private static Turned first(OnEnd feature) {
+        return switch (feature) {
+            case OnEnd.Drilled hole ->
+                new Turned("the first of " + hole.name(), hole.circle().around().degrees());
+            case OnEnd.Tapped hole ->
+                new Turned("the first of " + hole.name(), hole.circle().around().degrees());
         };
-    }
-
-    private String onEnd(OnEnd feature) {
-        String name = capital(feature.name()) + ", from end " + feature.end() + ": ";
-        return name
-                + switch (feature) {
-                    case OnEnd.Drilled drilled ->
-                        circle(drilled.circle(), text.words(drilled.diameter()) + " diameter", drilled.depth());
-                    case OnEnd.Tapped tapped ->
-                        circle(tapped.circle(), SectionWays.threadName(tapped.thread(), tapped.fit()), tapped.depth());
-                };
-    }
-
-    private String circle(HoleCircle circle, String hole, Depth depth) {
-        String deep = switch (depth) {
-            case Depth.Through() -> "through";
-            case Depth.Blind(Size size) -> text.words(size) + " deep";
-        };
-        return circle.count() + " × " + hole + ", " + deep + ", evenly on a circle of " + text.words(circle.diameter())
-                + " diameter" + around(circle.around());
-    }
-
-    private static String around(Angle around) {
-        return ", at " + AngleText.seconds(around) + " round the axis";
     }
 
     private static String capital(String name) {

@@ -5,12 +5,10 @@ import chargehand.drawing.sign.Label;
 import chargehand.drawing.sign.Wording;
 import chargehand.drawing.view.Cut;
 import chargehand.drawing.view.Side;
-import chargehand.measure.AngleText;
 import chargehand.measure.Length;
 import chargehand.part.End;
 import chargehand.part.Section;
 import chargehand.part.Size;
-import chargehand.part.ToothSize;
 import chargehand.trade.thread.ScrewThread;
 import java.util.ArrayList;
 import java.util.List;
@@ -44,7 +42,7 @@ final class SectionWays {
             case Section.Groove(var stretch, Size diameter) -> List.of(cylinder(diameter));
             case Section.Threaded(var stretch, var thread, String fit) -> List.of(called(thread(thread, fit)));
             case Section.Polygon(var stretch, int sides, Size flats, var corners) -> List.of();
-            case Section.Toothed toothed -> List.of(cylinder(toothed.outside()), called(teeth(toothed)));
+            case Section.Toothed toothed -> List.of(cylinder(toothed.outside()));
             case Section.Knurled knurled -> List.of(cylinder(knurled.diameter()), called(knurl(knurled)));
             case Section.Cone(var stretch, Size towardsA, Size towardsB, String taper) -> {
                 List<List<Placing>> ways = cone(towardsA, towardsB);
@@ -66,18 +64,13 @@ final class SectionWays {
         return fit.isBlank() ? name : name + " - " + fit;
     }
 
-    /** Teeth by their number, size and pressure angle: {@code 17 teeth, 6 DP, 14° 30'}. */
-    private static Wording teeth(Section.Toothed toothed) {
-        String size = switch (toothed.size()) {
-            case ToothSize.DiametralPitch(var text, var perInch) -> text + " DP";
-            case ToothSize.Module(var text, var module) -> "module " + text;
-        };
-        return Wording.of(toothed.teeth() + " teeth, " + size + ", " + AngleText.seconds(toothed.pressureAngle()));
-    }
-
+    /** A knurl by the letters of DIN 82 (from memory) and its pitch. */
     private Wording knurl(Section.Knurled knurled) {
-        return Wording.of("knurl, " + knurled.pattern().text() + ", pitch "
-                + subject.text().figures(knurled.pitch()));
+        String letters = switch (knurled.pattern()) {
+            case STRAIGHT -> "RAA";
+            case DIAMOND -> "RGE";
+        };
+        return Wording.of("knurl " + letters + " " + subject.text().figures(knurled.pitch()));
     }
 
     /** A taper with its sign, which closes the way the cone does; an angle needs none. */

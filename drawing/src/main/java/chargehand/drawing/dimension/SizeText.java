@@ -60,6 +60,18 @@ public record SizeText(LengthUnit unit) {
         return Wording.size(figures(length));
     }
 
+    /** A length that nobody wrote, with what a size that it hangs on may be off. */
+    public Wording length(Length length, Tolerance tolerance) {
+        return switch (tolerance) {
+            case Tolerance.General() -> length(length);
+            case Tolerance.Bracketed() -> length(length);
+            case Tolerance.Letters(var code, var lower, var upper) ->
+                length(length, new Tolerance.Deviations(lower, upper));
+            case Tolerance.Deviations deviations ->
+                toleranced(figures(length), new Size(Written.of(length, unit), deviations));
+        };
+    }
+
     public Wording size(Size size) {
         return toleranced(figures(size.nominal()), size);
     }

@@ -53,6 +53,7 @@ public final class TurnedSizes {
     private void placeLengths() {
         List<AxialDimension> lengths = new ArrayList<>(AxialScheme.of(subject.body(), subject.text()));
         lengths.addAll(new AcrossWays(subject).positions());
+        lengths.addAll(new InBoreWays(subject).positions());
         bores().forEach(bore -> addDepth(bore, lengths));
         List<AxialTiers.Tiered> tiers =
                 AxialTiers.of(once(lengths), subject.look().scale(), Side.BELOW, List.of());
@@ -151,12 +152,12 @@ public final class TurnedSizes {
         AcrossWays across = new AcrossWays(subject);
         EdgeWays edges = new EdgeWays(subject);
         ways.addAll(across.all());
+        ways.addAll(new InBoreWays(subject).all());
         ways.addAll(edges.all());
         ways.addAll(new TieWays(subject).all());
         ways.addAll(new EndNames(subject).all());
         board = Arranger.place(board, ways);
         notes.addAll(edges.notes());
-        notes.addAll(across.notes());
-        notes.addAll(new FeatureNotes(subject.body(), subject.text()).all());
+        notes.addAll(new FeatureNotes(subject).all());
     }
 }

@@ -29,7 +29,9 @@ public record DrawnView(Dimensioned view, Shows shows, AxialScale scale, double 
         /** A block from above: its length to the right, its width upward. */
         PLAN,
         /** A block from the front: its length to the right, its thickness upward. */
-        FRONT
+        FRONT,
+        /** No view: a table of what views leave out. */
+        TABLE
     }
 
     Box bounds() {

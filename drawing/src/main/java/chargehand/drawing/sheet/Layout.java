@@ -1,13 +1,14 @@
 package chargehand.drawing.sheet;
 
 import chargehand.drawing.dimension.Dimensioned;
+import chargehand.drawing.dimension.EndCallouts;
 import chargehand.drawing.dimension.EndSizes;
+import chargehand.drawing.dimension.GearTable;
 import chargehand.drawing.dimension.KeySizes;
 import chargehand.drawing.dimension.SizeText;
 import chargehand.drawing.dimension.TurnedSizes;
 import chargehand.drawing.picture.Box;
 import chargehand.drawing.view.AxialScale;
-import chargehand.drawing.view.Cut;
 import chargehand.drawing.view.CutChoice;
 import chargehand.drawing.view.EndView;
 import chargehand.drawing.view.Look;
@@ -62,6 +63,13 @@ final class Layout {
         return views.stream().map(DrawnView::bounds).reduce(Box::with).orElseThrow();
     }
 
+    /** Whether a part may have something that only an end view gives. */
+    static boolean needsEndViews(Body.Turned body) {
+        return body.outside().stream().anyMatch(Section.Polygon.class::isInstance)
+                || !body.inBores().isEmpty()
+                || !body.onEnds().isEmpty();
+    }
+
     private void lay(Ends place, double width) {
         List<EndSeen> ends = ends();
         double taken = place == Ends.BELOW
@@ -79,15 +87,20 @@ final class Layout {
             }
         }
         below.addAll(sections());
+        GearTable.of(body, part.unit())
+                .forEach(table -> below.add(new DrawnView(table, DrawnView.Shows.TABLE, plain(), 0, 0)));
         row(below);
     }
 
     private Dimensioned main(double width) {
-        Cut cut = CutChoice.of(body);
         double length = scale.x(body.length());
         double margin = Math.max(0, (width - length) / 2);
         Box limits = new Box(-margin, -10_000, length + margin, 10_000);
-        return TurnedSizes.of(part, body, new Look(solid, scale, cut), limits);
+        return TurnedSizes.of(part, body, look(), limits);
+    }
+
+    private Look look() {
+        return Look.of(body, scale, CutChoice.of(body));
     }
 
     private DrawnView beside(Box main, EndSeen end) {
@@ -106,7 +119,7 @@ final class Layout {
     }
 
     private DrawnView away(EndSeen end) {
-        Dimensioned view = EndSizes.away(body, solid, text(), scale.scale(), end.from, end.given);
+        Dimensioned view = EndSizes.away(look(), text(), end.from, end.given);
         return new DrawnView(view, DrawnView.Shows.END, plain(), 0, 0);
     }
 
@@ -116,7 +129,7 @@ final class Layout {
     }
 
     private Dimensioned beside(EndSeen end) {
-        return EndSizes.of(body, solid, text(), scale.scale(), end.from, end.given);
+        return EndSizes.of(look(), text(), end.from, end.given);
     }
 
     private SizeText text() {
@@ -126,7 +139,7 @@ final class Layout {
     /** An end view, and which polygons it gives. */
     private record EndSeen(End from, List<Section.Polygon> given) {}
 
-    /** The end views that polygons need. */
+    /** The end views that polygons, keyways of bores and holes on circles need. */
     private List<EndSeen> ends() {
         List<Section.Polygon> fromA = new ArrayList<>();
         List<Section.Polygon> fromB = new ArrayList<>();
@@ -135,7 +148,7 @@ final class Layout {
             (left ? fromA : fromB).add(polygon(place.name()));
         }
         return Stream.of(new EndSeen(End.A, fromA), new EndSeen(End.B, fromB))
-                .filter(end -> !end.given.isEmpty())
+                .filter(end -> !end.given.isEmpty() || new EndCallouts(look(), end.from).any())
                 .toList();
     }
 

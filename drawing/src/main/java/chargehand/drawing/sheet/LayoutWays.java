@@ -38,7 +38,7 @@ sealed interface LayoutWays {
             Set<AxialScale> axial =
                     new LinkedHashSet<>(List.of(AxialScale.of(scale.factor()), Shortening.of(solid, scale.factor())));
             List<Layout.Ends> ends =
-                    solid.flats().isEmpty() ? List.of(Layout.Ends.BESIDE) : List.of(Layout.Ends.values());
+                    Layout.needsEndViews(body) ? List.of(Layout.Ends.values()) : List.of(Layout.Ends.BESIDE);
             List<Supplier<List<DrawnView>>> ways = new ArrayList<>();
             for (AxialScale one : axial) {
                 ends.forEach(end -> ways.add(() -> Layout.of(part, body, one, end, width)));

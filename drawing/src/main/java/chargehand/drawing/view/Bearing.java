@@ -3,7 +3,9 @@ package chargehand.drawing.view;
 import chargehand.measure.Length;
 import chargehand.part.Across;
 import chargehand.part.Depth;
+import chargehand.part.InBore;
 import chargehand.part.shape.Solid;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -22,16 +24,20 @@ public record Bearing(double degrees) {
      * How far the part is turned before it is looked at, so that its features across show best: a bearing to add to each
      * feature's own angle. On a part seen from outside they should face the viewer, otherwise lie in the cut half.
      */
-    public static Bearing turn(Solid solid, Cut cut) {
-        List<Across> features = solid.across();
+    static Bearing turn(Look look) {
+        List<Across> across = look.solid().across();
+        List<InBore> grooves = BoreGroove.grooves(look);
         Bearing best = new Bearing(0);
         int most = -1;
-        for (Across feature : features) {
-            for (double wanted : cut == Cut.NONE ? new double[] {90, 180} : new double[] {180, 90}) {
-                Bearing turn = new Bearing(wanted - feature.around().degrees());
-                int shown = features.stream()
-                        .mapToInt(other -> of(other, turn).shown(other, faces(other, solid, cut)))
-                        .sum();
+        for (double around : angles(across, grooves)) {
+            for (double wanted : look.cut() == Cut.NONE ? new double[] {90, 180} : new double[] {180, 90}) {
+                Bearing turn = new Bearing(wanted - around);
+                int shown = across.stream()
+                                .mapToInt(other -> of(other, turn).shown(other, faces(other, look.solid(), look.cut())))
+                                .sum()
+                        + grooves.stream()
+                                .mapToInt(other -> of(other, turn).shown(look.cut()))
+                                .sum();
                 if (shown > most) {
                     most = shown;
                     best = turn;
@@ -39,6 +45,13 @@ public record Bearing(double degrees) {
             }
         }
         return best;
+    }
+
+    private static List<Double> angles(List<Across> across, List<InBore> grooves) {
+        List<Double> angles = new ArrayList<>();
+        across.forEach(feature -> angles.add(feature.around().degrees()));
+        grooves.forEach(groove -> angles.add(BoreGroove.around(groove)));
+        return angles;
     }
 
     /** How far a part is turned for a feature to lie on top. */
@@ -49,6 +62,11 @@ public record Bearing(double degrees) {
     /** The bearing of a feature on a part turned so far. */
     public static Bearing of(Across feature, Bearing turn) {
         return new Bearing(feature.around().degrees() + turn.degrees);
+    }
+
+    /** The bearing of a groove along a bore on a part turned so far. */
+    public static Bearing of(InBore groove, Bearing turn) {
+        return new Bearing(BoreGroove.around(groove) + turn.degrees);
     }
 
     /** Whether a feature shows best where it faces the viewer, the material round it not being cut. */
@@ -72,6 +90,11 @@ public record Bearing(double degrees) {
             return isTowards() || (isAway() && through) ? 3 : isUp() || isDown() ? 2 : 1;
         }
         return isDown() || (isUp() && through) ? 3 : isTowards() || (isAway() && through) ? 2 : 0;
+    }
+
+    /** How well a groove along a bore shows. */
+    private int shown(Cut cut) {
+        return isDown() || (isUp() && cut == Cut.FULL) ? 3 : isAway() ? 2 : 0;
     }
 
     public boolean isUp() {

@@ -62,7 +62,8 @@ record Contours(Look look, List<Opening> openings, List<List<Point>> cutOuts) {
                 pencil.line(LineStyle.WIDE, scale.onAxis(edge.at()), side.at(scale, edge.at(), edge.radius()));
             }
         }
-        hatch(outside, inside, side, pencil);
+        List<Point> cut = sided(side, Contour.above(TeethLines.without(seen(side), look.solid()), scale));
+        hatch(cut, inside, side, pencil);
     }
 
     private void hatch(List<Point> outside, List<Point> inside, Side side, Pencil pencil) {

@@ -8,7 +8,6 @@ import chargehand.drawing.picture.Point;
 import chargehand.measure.Length;
 import chargehand.part.shape.Station;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * A small place of a side view, drawn larger within a circle. The place is drawn anew at its own scale, not stretched, so
@@ -23,7 +22,7 @@ import java.util.Optional;
 public record Detail(Look look, Side side, Station middle, Length reach, double scale) {
     /** The part at the larger scale, unbroken: the frame of {@link #view()}, in which sizes may be placed. */
     public Look enlarged() {
-        return new Look(look.solid(), AxialScale.of(scale), look.cut(), Optional.of(look.turn()));
+        return look.at(AxialScale.of(scale));
     }
 
     /** Where the middle lies in the whole view. */

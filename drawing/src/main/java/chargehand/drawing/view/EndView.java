@@ -6,12 +6,14 @@ import chargehand.drawing.picture.Mark;
 import chargehand.drawing.picture.Path;
 import chargehand.drawing.picture.Point;
 import chargehand.measure.Length;
+import chargehand.part.Body;
 import chargehand.part.End;
 import chargehand.part.shape.Profile;
 import chargehand.part.shape.Solid;
 import chargehand.part.shape.Station;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * A turned part seen along its axis from one end, the axis at the origin: what stands out beyond what lies before it, and what
@@ -28,24 +30,51 @@ public final class EndView {
     private final Solid solid;
     private final double scale;
     private final End from;
+    private final Look look;
     private final Pencil pencil = new Pencil();
 
-    private EndView(Solid solid, double scale, End from) {
-        this.solid = solid;
-        this.scale = scale;
+    private EndView(Look look, End from) {
+        this.look = look;
+        solid = look.solid();
+        scale = look.scale().scale();
         this.from = from;
     }
 
-    /** The view from an end. */
+    /** The view from an end of a part of which nothing but its solid is known. */
     public static View of(Solid solid, double scale, End from) {
-        EndView view = new EndView(solid, scale, from);
+        return of(new Look(solid, AxialScale.of(scale), Cut.NONE), from);
+    }
+
+    /** The view from an end, the part turned round its axis as it is in its side view. */
+    public static View of(Look look, End from) {
+        EndView view = new EndView(look, from);
+        EndFeatures features = new EndFeatures(look, from);
         view.outside();
-        view.inside();
+        view.pencil.replace(features.outside(view.pencil.marks()));
+        Pencil bored = new Pencil();
+        view.inside(bored);
+        view.pencil.putAll(features.inside(bored.marks()));
         view.threads();
-        double reach = scale * solid.outer().most(Length.ZERO, solid.length()).mm() + OVERRUN;
+        features.draw(view.pencil);
+        double reach = look.scale()
+                        .size(look.solid()
+                                .outer()
+                                .most(Length.ZERO, look.solid().length()))
+                + OVERRUN;
         view.pencil.line(LineStyle.CHAIN, new Point(-reach, 0), new Point(reach, 0));
         view.pencil.line(LineStyle.CHAIN, new Point(0, -reach), new Point(0, reach));
         return View.of(view.pencil.marks());
+    }
+
+    /**
+     * The direction on paper in which something lies (degrees, 0 to the right): seen from end A the viewer's side of the side
+     * view is right.
+     *
+     * @param around its own angle round the axis
+     */
+    public static double direction(Look look, double around, End from) {
+        double bearing = around + look.turn().degrees();
+        return from == End.A ? 90 - bearing : 90 + bearing;
     }
 
     /** Whether a polygon's corners show from an end, nothing larger standing before them. */
@@ -71,7 +100,8 @@ public final class EndView {
         for (Station edge : edges) {
             double radius = scale * edge.radius().mm();
             if (radius > most + NEAR && !isOnPolygon(edge) && !isThreadChamfer(edge)) {
-                circle(LineStyle.WIDE, radius);
+                circle(pencil, radius);
+                quieten(edge);
             }
             most = isThreadChamfer(edge) ? most : Math.max(most, radius);
         }
@@ -79,11 +109,28 @@ public final class EndView {
                 scale * solid.outer().most(Length.ZERO, solid.length()).mm();
         boolean rounded = silhouette > most + NEAR;
         if (rounded) {
-            circle(LineStyle.WIDE, silhouette);
+            circle(pencil, silhouette);
         }
         for (Solid.FlatsPlace place : solid.flats()) {
             polygon(place, shows(solid, place, from) ? LineStyle.WIDE : LineStyle.HIDDEN);
         }
+    }
+
+    /** Draws the last circle as an adjacent part is drawn, where what it bounds was there already. */
+    private void quieten(Station edge) {
+        look.body().filter(body -> isThere(body, edge)).ifPresent(body -> {
+            List<Mark> marks = new ArrayList<>(pencil.marks());
+            marks.add(AlreadyThere.quiet(marks.removeLast()));
+            pencil.replace(marks);
+        });
+    }
+
+    private static boolean isThere(Body.Turned body, Station edge) {
+        return body.isAltered()
+                && IntStream.range(0, body.outside().size())
+                        .filter(i -> !edge.at().isLessThan(body.start(i))
+                                && !edge.at().isMoreThan(body.start(i + 1)))
+                        .allMatch(i -> body.outside().get(i).isThere());
     }
 
     private boolean isOnPolygon(Station edge) {
@@ -123,23 +170,23 @@ public final class EndView {
     }
 
     /** What shows looking into the bore: ever smaller circles. */
-    private void inside() {
+    private void inside(Pencil bored) {
         Profile hollow = solid.innerAtMost();
         Length mouth = from == End.A ? hollow.radiusAfter(Length.ZERO) : hollow.radiusBefore(solid.length());
         double least = scale * mouth.mm();
-        circle(LineStyle.WIDE, least);
+        circle(bored, least);
         for (Station edge : seenFrom(Contour.edges(hollow))) {
             double radius = scale * edge.radius().mm();
             if (radius < least - NEAR) {
-                circle(LineStyle.WIDE, radius);
+                circle(bored, radius);
                 least = radius;
             }
         }
     }
 
-    private void circle(LineStyle style, double radius) {
+    private static void circle(Pencil pencil, double radius) {
         if (radius > NEAR) {
-            pencil.put(new Mark.Circle(style, Ink.INK, new Point(0, 0), radius));
+            pencil.put(new Mark.Circle(LineStyle.WIDE, Ink.INK, new Point(0, 0), radius));
         }
     }
 

@@ -5,6 +5,7 @@ import chargehand.drawing.picture.LineStyle;
 import chargehand.drawing.picture.Mark;
 import chargehand.drawing.picture.Path;
 import chargehand.drawing.picture.Point;
+import chargehand.measure.Length;
 import chargehand.part.Across;
 import chargehand.part.Depth;
 import java.util.ArrayList;
@@ -17,6 +18,8 @@ final class HoleLines {
     private static final double POINT = 1 / Math.tan(Math.toRadians(59));
 
     private final AcrossLines lines;
+    private final Look look;
+    private final Length at;
     private final Cut cut;
     private final double x;
     private final double half;
@@ -27,6 +30,8 @@ final class HoleLines {
 
     HoleLines(Look look, Across.CrossHole hole, AcrossLines lines) {
         this.lines = lines;
+        this.look = look;
+        at = hole.at().length();
         cut = look.cut();
         x = look.scale().x(hole.at().length());
         half = look.scale().size(hole.diameter().length()) / 2;
@@ -163,13 +168,25 @@ final class HoleLines {
             walls(side, style, outer, bottom);
             return;
         }
-        double floor = Math.max(bottom, inner);
         if (side.isCut(cut)) {
-            cutShaft(side, floor);
+            cutShaft(side, Math.max(bottom, inner(side)));
         }
         if (through && side.other().isCut(cut)) {
-            cutShaft(side.other(), inner);
+            cutShaft(side.other(), inner(side.other()));
         }
+    }
+
+    /** Where the hole comes out within the part: at the wall of the bore, or at the floor of a groove along it. */
+    private double inner(Side side) {
+        return look.body().stream()
+                .flatMap(body -> BoreGroove.of(body, look.solid()).stream())
+                .filter(groove -> !at.isLessThan(groove.from()) && !at.isMoreThan(groove.to()))
+                .filter(groove -> {
+                    Bearing bearing = Bearing.of(groove.feature(), look.turn());
+                    return side == Side.ABOVE ? bearing.isUp() : bearing.isDown();
+                })
+                .mapToDouble(groove -> look.scale().size(groove.floor()))
+                .reduce(inner, Math::max);
     }
 
     private void cutShaft(Side side, double floor) {
@@ -177,7 +194,7 @@ final class HoleLines {
         walls(side, LineStyle.WIDE, outer, least);
         lines.cutOuts.add(
                 List.of(at(side, -half, outer), at(side, half, outer), at(side, half, least), at(side, -half, least)));
-        if (inner > 0 && floor <= inner) {
+        if (inner > 0 && floor <= inner && inner(side) <= inner) {
             saddle(side, true, inner);
         }
     }

@@ -40,6 +40,12 @@ final class Pencil {
         marks.addAll(more);
     }
 
+    /** Takes these marks in place of all there were. */
+    void replace(List<Mark> others) {
+        marks.clear();
+        marks.addAll(others);
+    }
+
     List<Mark> marks() {
         return List.copyOf(marks);
     }

@@ -37,6 +37,9 @@ public final class SideView {
         new Contours(look, across.openings, across.cutOuts).draw(pencil);
         Flats.draw(look, pencil);
         new ThreadLines(look).draw(pencil);
+        new TeethLines(look).draw(pencil);
+        new KnurlLines(look).draw(pencil);
+        pencil.replace(new AlreadyThere(look).restyled(pencil.marks()));
         pencil.putAll(across.pencil.marks());
         return pencil.marks();
     }

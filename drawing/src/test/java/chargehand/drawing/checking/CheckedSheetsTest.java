@@ -3,6 +3,7 @@ package chargehand.drawing.checking;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import chargehand.drawing.DemoParts;
+import chargehand.drawing.FeatureParts;
 import chargehand.drawing.RandomParts;
 import chargehand.drawing.sheet.Heading;
 import chargehand.drawing.sheet.PartDrawing;
@@ -27,7 +28,8 @@ final class CheckedSheetsTest {
             FaultKind.ARROW_OFF_LINE);
 
     static List<Part> parts() {
-        return Stream.concat(DemoParts.andSamples().stream(), RandomParts.of(BY_CHANCE).stream())
+        return Stream.of(DemoParts.andSamples(), FeatureParts.all(), RandomParts.of(BY_CHANCE))
+                .flatMap(List::stream)
                 .toList();
     }
 

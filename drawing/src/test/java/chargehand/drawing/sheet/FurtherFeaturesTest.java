@@ -2,6 +2,7 @@ package chargehand.drawing.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import chargehand.drawing.dimension.Placing;
 import chargehand.drawing.svg.Svg;
 import chargehand.part.Part;
 import chargehand.part.yaml.PartFile;
@@ -10,7 +11,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
-/** Features that no view shows are at least said in words: nothing of a part is missing from its drawing. */
+/** Nothing of a part is missing from its drawing: it is drawn and given, or said in words. */
 final class FurtherFeaturesTest {
     private static final String WHEEL = """
             part: Trial wheel
@@ -59,21 +60,33 @@ final class FurtherFeaturesTest {
     }
 
     @Test
-    void notes_nameWhatIsCutIntoBoresAndFaces() {
+    void notes_sayHowFeaturesLieRoundTheAxis() {
         assertThat(notes(WHEEL))
                 .contains(
-                        "Keyway, in bore: 5 wide, 2.3 deep above the bore",
-                        "Oil way, in bore: 3 wide, 1 deep, round at the bottom, 40 long, beginning 30 from end A",
-                        "Recess, in bore: 20 diameter, 6 wide, beginning 64 from end A",
-                        "Bolt holes, from end B: 6 × 8.5 diameter, through, evenly on a circle of 74 diameter",
-                        "Jacking holes, from end B: 3 × M6, 6 deep");
+                        "Oil way lies 180° round the axis from",
+                        "The first of jacking holes lies 30° round the axis from",
+                        "Oil grooves are round at the bottom.");
     }
 
     @Test
-    void callouts_giveTeethKnurlAndFlat() {
+    void views_giveWhatIsCutIntoBoresAndFaces() {
+        assertThat(said(WHEEL))
+                .contains(
+                        "5", "18.3", "oil groove 3 wide, 1 deep", "Ø20", "6× Ø8.5 through", "3× M6, 6 deep", "Ø74 PCD");
+    }
+
+    private static List<String> said(String text) {
+        return Fitting.of(part(text)).views().stream()
+                .flatMap(view -> view.view().placed().stream())
+                .map(Placing::says)
+                .toList();
+    }
+
+    @Test
+    void tableAndCallouts_giveTeethKnurlAndFlat() {
         String svg = Svg.write(PartDrawing.of(part(WHEEL)));
 
-        assertThat(List.of("20 teeth, module 2.5, 20°", "knurl, diamond, pitch 0.8", "over flat"))
+        assertThat(List.of("Number of teeth", "Module", "knurl RGE 0.8", "over flat"))
                 .allSatisfy(words -> assertThat(svg).contains(words));
     }
 
@@ -81,7 +94,7 @@ final class FurtherFeaturesTest {
     void notes_sayWhatIsThereAlreadyAndWhatItWas() {
         assertThat(notes(PINION))
                 .contains(
-                        "There already as the part comes in: teeth, old bore.",
+                        "as the part comes in, drawn in lines of a dash and two dots: teeth, old bore.",
                         "Boss was 2.6 in diameter and is turned down.");
     }
 }

@@ -1,5 +1,6 @@
 package chargehand.drawing.view;
 
+import chargehand.drawing.FeatureParts;
 import chargehand.drawing.SampleParts;
 import chargehand.drawing.Turning;
 import chargehand.drawing.picture.Box;
@@ -59,6 +60,12 @@ final class ViewCases {
         cases.put("break-out-long", () -> List.of(SideView.of(longShaft())));
         cases.put("square", () -> outside(SampleParts.square(), Cut.NONE));
         cases.put("detail", ViewCases::detail);
+        cases.put("wheel", () -> features(FeatureParts.wheel(), Cut.HALF));
+        cases.put("pinion", () -> features(FeatureParts.pinion(), Cut.NONE));
+        cases.put("knurl", () -> features(FeatureParts.knurled(), Cut.NONE));
+        cases.put("flat", () -> features(FeatureParts.flatted(), Cut.NONE));
+        cases.put("flange-holes", () -> features(FeatureParts.flange(), Cut.HALF));
+        cases.put("oil-groove", () -> features(FeatureParts.grooved(), Cut.FULL));
         return cases;
     }
 
@@ -68,6 +75,11 @@ final class ViewCases {
                 EndView.of(solid, 1, End.B),
                 SideView.of(new Look(solid, AxialScale.of(1), cut)),
                 EndView.of(solid, 1, End.A));
+    }
+
+    private static List<View> features(Part part, Cut cut) {
+        Look look = Look.of((Body.Turned) part.body(), AxialScale.of(1), cut);
+        return List.of(EndView.of(look, End.B), SideView.of(look), EndView.of(look, End.A));
     }
 
     static Part stud() {

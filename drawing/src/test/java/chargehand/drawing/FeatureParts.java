@@ -1,0 +1,121 @@
+package chargehand.drawing;
+
+import chargehand.measure.Angle;
+import chargehand.part.Across;
+import chargehand.part.End;
+import chargehand.part.FlatDepth;
+import chargehand.part.HoleCircle;
+import chargehand.part.InBore;
+import chargehand.part.Knurl;
+import chargehand.part.Made;
+import chargehand.part.OnEnd;
+import chargehand.part.Part;
+import chargehand.part.ToothSize;
+import chargehand.trade.thread.ScrewThread;
+import java.util.List;
+
+/** Parts with what is cut, knurled and drilled besides turning; all invented. */
+public final class FeatureParts {
+    private FeatureParts() {}
+
+    /** A wheel with a boss and a keyed bore. */
+    public static Part wheel() {
+        Turning t = Turning.mm("Change wheel");
+        return t.round("boss", t.size("40"), "12", t.chamfer("1"), t.plain())
+                .toothed("teeth", 24, new ToothSize.Module("3", 3), 20, "20")
+                .bored("bore", End.A, t.letters("25", "H7", 0, 0.021), t.through(), t.chamfer("1"))
+                .inBore(new InBore.Keyway(
+                        "keyway",
+                        "bore",
+                        t.letters("8", "JS9", -0.018, 0.018),
+                        t.size("3.3"),
+                        Angle.degrees(0),
+                        Made.HERE))
+                .part("KH-301", "cast iron GG25");
+    }
+
+    /** A pinion in one piece with its shaft. */
+    public static Part pinion() {
+        Turning t = Turning.inches("Crane pinion");
+        return t.round("journal", "1", "1 1/4")
+                .toothed("teeth", 14, new ToothSize.DiametralPitch("6", 6), 14.5, "2")
+                .round("shaft", "1 1/4", "3")
+                .part("KH-302", "EN24");
+    }
+
+    public static Part knurled() {
+        Turning t = Turning.mm("Locking screw");
+        return t.knurled("grip", "30", "16", Knurl.DIAMOND, "1.2")
+                .round("neck", "14", "10")
+                .knurled("collar", "24", "10", Knurl.STRAIGHT, "1")
+                .thread("thread", "M12", "25", t.plain(), t.chamfer("1.5"))
+                .part("KH-303", "EN8");
+    }
+
+    public static Part flatted() {
+        Turning t = Turning.mm("Pump spindle");
+        return t.round("shaft", t.letters("20", "h7", -0.021, 0), "60", t.plain(), t.plain())
+                .round("end", "16", "30")
+                .across(new Across.Flat(
+                        "flat",
+                        new FlatDepth.Leaving(t.size("14")),
+                        t.size("70"),
+                        t.size("20"),
+                        Angle.degrees(0),
+                        Made.HERE))
+                .across(new Across.Flat(
+                        "seat",
+                        new FlatDepth.Below(t.size("2")),
+                        t.size("20"),
+                        t.size("15"),
+                        Angle.degrees(90),
+                        Made.HERE))
+                .part("KH-304", "EN8");
+    }
+
+    /** A flange with plain holes, a smaller circle of tapped ones behind it in a hub. */
+    public static Part flange() {
+        Turning t = Turning.mm("Pipe flange");
+        return t.round("flange", "110", "14")
+                .round("hub", t.size("60"), "30", t.radius("3"), t.chamfer("1"))
+                .bored("bore", End.A, t.size("30"), t.through(), t.plain())
+                .onEnd(new OnEnd.Drilled(
+                        "bolt holes",
+                        End.A,
+                        new HoleCircle(6, t.size("85"), Angle.degrees(0)),
+                        t.through(),
+                        t.size("11"),
+                        Made.HERE))
+                .onEnd(new OnEnd.Tapped(
+                        "jacking holes",
+                        End.B,
+                        new HoleCircle(3, t.size("45"), Angle.degrees(60)),
+                        t.blind("14"),
+                        ScrewThread.parse("M8"),
+                        "",
+                        Made.HERE))
+                .part("KH-305", "EN3");
+    }
+
+    /** A plain bush with an oil groove that is closed at one end, an oil hole to it and a recess. */
+    public static Part grooved() {
+        Turning t = Turning.mm("Grooved bush");
+        return t.round("outside", t.letters("50", "p6", 0.026, 0.042), "60", t.chamfer("1"), t.chamfer("1"))
+                .bored("bore", End.A, t.letters("36", "H7", 0, 0.025), t.through(), t.chamfer("1"))
+                .crossHole("oil hole", "5", "20", 0)
+                .inBore(new InBore.OilGroove(
+                        "oil groove",
+                        "bore",
+                        t.size("5"),
+                        t.size("1.5"),
+                        new InBore.Run.Part(t.size("8"), t.size("34")),
+                        Angle.degrees(180),
+                        Made.HERE))
+                .inBore(new InBore.Recess("ring groove", "bore", t.size("48"), t.size("4"), t.size("40"), Made.HERE))
+                .part("KH-306", "phosphor bronze PB1");
+    }
+
+    public static List<Part> all() {
+        return List.of(wheel(), pinion(), knurled(), flatted(), flange(), grooved());
+    }
+}
