@@ -112,6 +112,7 @@ record Held(Stage stage, Bed bed, Solid solid, Profile stock, Hold.Grip grip) {
             case Hold.Centres centres -> end;
             case Hold.Mandrel mandrel -> end;
             case Hold.JawsInside inside -> end;
+            case Hold.StubMandrel stub -> end;
             case Hold.Vee vee -> end;
             case Hold.Clamped clamped -> end;
         };
@@ -125,6 +126,7 @@ record Held(Stage stage, Bed bed, Solid solid, Profile stock, Hold.Grip grip) {
             case Hold.Centres centres -> new Hold.Support.Centre();
             case Hold.Mandrel mandrel -> new Hold.Support.Centre();
             case Hold.JawsInside jaws -> new Hold.Support.None();
+            case Hold.StubMandrel stub -> new Hold.Support.None();
             case Hold.Vee vee -> new Hold.Support.None();
             case Hold.Clamped clamped -> new Hold.Support.None();
         };
@@ -144,6 +146,7 @@ record Held(Stage stage, Bed bed, Solid solid, Profile stock, Hold.Grip grip) {
     /** Cut below the axis only where something inside matters; what is cut across lies on top, where the tool comes from. */
     Look look(AxialScale scale) {
         boolean inside = stage.hold() instanceof Hold.Mandrel
+                || stage.hold() instanceof Hold.StubMandrel
                 || stage.hold() instanceof Hold.JawsInside
                 || stage.surfaces().stream().anyMatch(Surface.Inside.class::isInstance);
         return new Look(solid, scale, inside ? Cut.HALF : Cut.NONE, cutAcross().map(Bearing::up));

@@ -19,6 +19,9 @@ public sealed interface Hold {
     /** On a mandrel that bears in the bore along the grip, between centres. */
     record Mandrel(Grip grip) implements Hold {}
 
+    /** On a stub mandrel that stands out of a chuck and bears in the bore along the grip. */
+    record StubMandrel(Grip grip) implements Hold {}
+
     /** In a chuck on the dividing head. */
     record DividingHead(Grip grip, Support support) implements Hold {}
 

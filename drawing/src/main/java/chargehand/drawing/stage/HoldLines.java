@@ -63,6 +63,7 @@ final class HoldLines {
             case Hold.Centres centres -> centres();
             case Hold.Mandrel mandrel -> mandrel();
             case Hold.JawsInside jaws -> jawsInside();
+            case Hold.StubMandrel stub -> stubMandrel();
             case Hold.Vee vee -> vee();
             case Hold.Clamped clamped -> tint.pair(from, to, work, body());
         }
@@ -112,6 +113,15 @@ final class HoldLines {
     private void jawsInside() {
         tint.box(-JAW_STEP - BODY, -body(), -JAW_STEP, body());
         tint.pair(-JAW_STEP, to, 0.45 * work, work);
+    }
+
+    /** A slug in the jaws, turned to the bore, its shoulder behind the work. */
+    private void stubMandrel() {
+        double shoulder = 1.3 * work;
+        tint.box(-2 * BODY, -body(), -BODY, body());
+        tint.pair(-BODY, -JAW_STEP, shoulder, jaw());
+        tint.box(-BODY, -shoulder, 0, shoulder);
+        tint.box(0, -work, to, work);
     }
 
     private void vee() {

@@ -23,6 +23,7 @@ record HoldSize(double radius, double jaw) {
             case Hold.Chuck chuck -> chuck(work);
             case Hold.DividingHead head -> chuck(work);
             case Hold.JawsInside jaws -> chuck(work);
+            case Hold.StubMandrel stub -> chuck(work);
             case Hold.Collet collet -> new HoldSize(Math.max(work + COLLET, SLIM * work), work + COLLET / 2);
             case Hold.Centres centres -> new HoldSize(Math.max(work + COLLET, SLIM * work), work + COLLET);
             case Hold.Mandrel mandrel -> new HoldSize(work + COLLET, work);

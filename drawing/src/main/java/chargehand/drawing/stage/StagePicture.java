@@ -61,7 +61,8 @@ public final class StagePicture {
         List<Mark> holding = HoldLines.of(held, scale);
         List<Mark> work = SideView.of(held.look(scale)).marks();
         List<Mark> ground = ground();
-        boolean within = held.stage().hold() instanceof Hold.Mandrel;
+        boolean within =
+                held.stage().hold() instanceof Hold.Mandrel || held.stage().hold() instanceof Hold.StubMandrel;
         marks.addAll(within ? holding : List.of());
         marks.addAll(ground);
         marks.addAll(stock());

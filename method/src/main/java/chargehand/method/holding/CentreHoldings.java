@@ -3,15 +3,15 @@ package chargehand.method.holding;
 import chargehand.measure.Length;
 import chargehand.measure.LengthText;
 import chargehand.method.kit.Lathe;
+import chargehand.method.kit.Tooling;
 import chargehand.method.kit.Tooling.Mandrel;
 import chargehand.method.plan.Holding;
-import chargehand.method.task.Bores;
 import chargehand.method.task.Shape;
 import chargehand.method.task.Task;
 import chargehand.method.work.Standing;
-import chargehand.part.Bore;
 import chargehand.part.End;
 import chargehand.part.Section;
+import chargehand.part.shape.Profile;
 import chargehand.trade.sum.Step;
 import chargehand.trade.sum.Working;
 import java.util.ArrayList;
@@ -26,14 +26,17 @@ final class CentreHoldings {
 
     private final Lathe lathe;
     private final Standing work;
+    private final Profile hollow;
 
-    private CentreHoldings(Lathe lathe, Standing work) {
+    private CentreHoldings(Lathe lathe, Standing work, Profile hollow) {
         this.lathe = lathe;
         this.work = work;
+        this.hollow = hollow;
     }
 
-    static List<Choice> list(Lathe lathe, Standing work, List<Mandrel> mandrels) {
-        var holdings = new CentreHoldings(lathe, work);
+    /** @param hollow the inside of the finished part */
+    static List<Choice> list(Lathe lathe, Standing work, List<Mandrel> mandrels, Profile hollow) {
+        var holdings = new CentreHoldings(lathe, work, hollow);
         var choices = new ArrayList<Choice>();
         if (work.isOnBar()
                 || LatheHoldings.largestSwing(work).isMoreThan(lathe.room().overSlide())) {
@@ -115,37 +118,32 @@ final class CentreHoldings {
     }
 
     private List<Choice> onMandrel(Mandrel mandrel) {
-        var choices = new ArrayList<Choice>();
-        List<Bore> inside = work.shape().body().inside();
-        for (int i = 0; i < inside.size(); i++) {
-            if (isMandrelBore(inside.get(i), i, mandrel)) {
-                choices.add(onMandrel(mandrel, i, Bores.diameter(inside.get(i))));
-            }
-        }
-        return choices;
+        return MandrelBore.list(work, mandrel, hollow).stream()
+                .filter(bore -> bore.isHeldBy(mandrel) && isRoom(mandrel))
+                .map(bore ->
+                        mandrel.kind() == Tooling.MandrelKind.STUB ? onStub(mandrel, bore) : onMandrel(mandrel, bore))
+                .toList();
     }
 
-    private boolean isMandrelBore(Bore bore, int index, Mandrel mandrel) {
-        boolean plain = switch (bore) {
-            case Bore.Bored bored -> true;
-            case Bore.Reamed reamed -> true;
-            case Bore.Drilled drilled -> false;
-            case Bore.Counterbored counterbored -> false;
-            case Bore.Tapped tapped -> false;
-            case Bore.Coned coned -> false;
-        };
+    private boolean isRoom(Mandrel mandrel) {
         Length length = work.shape().body().length();
-        return plain
-                && Bores.isThrough(bore)
-                && work.isDone(new Task.Inside(index, bore))
-                && mandrel.bore().contain(Bores.diameter(bore))
-                && !length.isMoreThan(mandrel.length())
-                && !length.isMoreThan(lathe.room().betweenCentres());
+        boolean within = mandrel.kind() == Tooling.MandrelKind.STUB || !length.isMoreThan(mandrel.length());
+        return within && !length.isMoreThan(lathe.room().betweenCentres());
     }
 
-    private Choice onMandrel(Mandrel mandrel, int bore, Length diameter) {
-        Length length = work.shape().body().length();
-        var holding = new Holding.OnMandrel(mandrel.name(), diameter, Length.ZERO, length, End.A, mandrel.runOut());
+    private Choice onMandrel(Mandrel mandrel, MandrelBore bore) {
+        var holding =
+                new Holding.OnMandrel(mandrel.name(), bore.diameter(), bore.from(), bore.to(), End.A, mandrel.runOut());
+        return choice(mandrel, bore, holding, Set.of(End.A, End.B));
+    }
+
+    private Choice onStub(Mandrel mandrel, MandrelBore bore) {
+        var holding = new Holding.OnStub(
+                mandrel.name(), bore.diameter(), bore.from(), bore.to(), bore.headstock(), mandrel.runOut());
+        return choice(mandrel, bore, holding, Set.of(bore.headstock().other()));
+    }
+
+    private Choice choice(Mandrel mandrel, MandrelBore bore, Holding holding, Set<End> faces) {
         return new Choice(
                 lathe,
                 holding,
@@ -153,10 +151,10 @@ final class CentreHoldings {
                 new Choice.Stretch(
                         End.A.from(work.face(End.A), GripRules.CLEARANCE),
                         End.B.from(work.face(End.B), GripRules.CLEARANCE)),
-                Set.of(End.A, End.B),
-                new Choice.Gripped.OnBore(bore),
-                Costing.mandrel(),
-                HoldingWords.mandrel(mandrel.name()),
+                faces,
+                new Choice.Gripped.OnBore(bore.index()),
+                Costing.mandrel(mandrel),
+                HoldingWords.mandrel(mandrel, bore.diameter(), lathe.unit()),
                 working(slenderness(), mandrel.runOut()));
     }
 

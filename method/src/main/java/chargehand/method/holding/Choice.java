@@ -117,6 +117,7 @@ public record Choice(
                     case Holding.Bearing.Opening opening -> Set.of();
                 };
             case Holding.OnMandrel mandrel -> Set.of();
+            case Holding.OnStub stub -> Set.of();
             case Holding.InCollet collet -> faces;
             case Holding.BetweenCentres centres -> faces;
             case Holding.InDividingHead head -> faces;
@@ -129,14 +130,24 @@ public record Choice(
     /** Whether the tailstock carries a centre, so that nothing can be done along the axis. */
     public boolean isCentred() {
         return switch (holding) {
-            case Holding.InChuck chuck -> !(chuck.support() instanceof Holding.Support.None);
-            case Holding.InCollet collet -> !(collet.support() instanceof Holding.Support.None);
+            case Holding.InChuck chuck -> isCentre(chuck.support());
+            case Holding.InCollet collet -> isCentre(collet.support());
             case Holding.BetweenCentres centres -> true;
             case Holding.OnMandrel mandrel -> true;
-            case Holding.InDividingHead head -> !(head.support() instanceof Holding.Support.None);
+            case Holding.OnStub stub -> false;
+            case Holding.InDividingHead head -> isCentre(head.support());
             case Holding.LaidAcross laid -> false;
             case Holding.InVice vice -> false;
             case Holding.Clamped clamped -> false;
+        };
+    }
+
+    private static boolean isCentre(Holding.Support support) {
+        return switch (support) {
+            case Holding.Support.Centre centre -> true;
+            case Holding.Support.TravellingSteady steady -> true;
+            case Holding.Support.FixedSteady steady -> false;
+            case Holding.Support.None none -> false;
         };
     }
 }

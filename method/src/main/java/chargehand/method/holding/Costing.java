@@ -2,6 +2,8 @@ package chargehand.method.holding;
 
 import chargehand.measure.WorkTime;
 import chargehand.method.kit.Chuck;
+import chargehand.method.kit.Tooling.Mandrel;
+import chargehand.method.plan.Holding;
 
 /**
  * What a holding costs in time: to set the machine up for it once, and to load, true and unload one piece. Shop estimates
@@ -17,34 +19,38 @@ final class Costing {
         return new Choice.Costs(WorkTime.minutes(setting), WorkTime.minutes(loading));
     }
 
-    static Choice.Costs jaws(Chuck chuck, GripRules.Steadying support) {
+    static Choice.Costs jaws(Chuck chuck, Holding.Support support) {
         return chuck.isIndependent() ? dialled(support) : selfCentring(support);
     }
 
     /** Soft jaws are put on and bored to the work first. */
-    static Choice.Costs softJaws(GripRules.Steadying support) {
-        return minutes(18 + supportMinutes(support), support == GripRules.Steadying.NONE ? 0.7 : 1.2);
+    static Choice.Costs softJaws(Holding.Support support) {
+        return minutes(18 + supportMinutes(support), 0.7 + loadingMinutes(support));
     }
 
-    private static Choice.Costs selfCentring(GripRules.Steadying support) {
-        return minutes(4 + supportMinutes(support), support == GripRules.Steadying.NONE ? 0.7 : 1.2);
+    private static Choice.Costs selfCentring(Holding.Support support) {
+        return minutes(4 + supportMinutes(support), 0.7 + loadingMinutes(support));
     }
 
     /** Each piece is dialled true. */
-    private static Choice.Costs dialled(GripRules.Steadying support) {
+    private static Choice.Costs dialled(Holding.Support support) {
         return minutes(6 + supportMinutes(support), 6);
     }
 
-    static Choice.Costs collet(GripRules.Steadying support) {
-        return minutes(5 + supportMinutes(support), support == GripRules.Steadying.NONE ? 0.4 : 0.9);
+    static Choice.Costs collet(Holding.Support support) {
+        return minutes(5 + supportMinutes(support), 0.4 + loadingMinutes(support));
     }
 
     static Choice.Costs centres() {
         return minutes(8, 1.5);
     }
 
-    static Choice.Costs mandrel() {
-        return minutes(8, 2);
+    static Choice.Costs mandrel(Mandrel mandrel) {
+        return switch (mandrel.kind()) {
+            case TAPER -> minutes(8, 2);
+            case EXPANDING -> minutes(8, 1.2);
+            case STUB -> minutes(24, 1.2);
+        };
     }
 
     static Choice.Costs dividingHead(boolean dialled) {
@@ -64,11 +70,21 @@ final class Costing {
         return new Choice.Costs(costs.setting(), costs.loading().times(DRAWING_OUT));
     }
 
-    private static double supportMinutes(GripRules.Steadying support) {
+    private static double supportMinutes(Holding.Support support) {
         return switch (support) {
-            case NONE -> 0;
-            case CENTRE -> 2;
-            case TRAVELLING_STEADY -> 8;
+            case Holding.Support.None none -> 0;
+            case Holding.Support.Centre centre -> 2;
+            case Holding.Support.TravellingSteady steady -> 8;
+            case Holding.Support.FixedSteady steady -> 10;
+        };
+    }
+
+    private static double loadingMinutes(Holding.Support support) {
+        return switch (support) {
+            case Holding.Support.None none -> 0;
+            case Holding.Support.Centre centre -> 0.5;
+            case Holding.Support.TravellingSteady steady -> 0.5;
+            case Holding.Support.FixedSteady steady -> 2;
         };
     }
 }

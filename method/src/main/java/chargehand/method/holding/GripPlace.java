@@ -24,6 +24,9 @@ import java.util.Optional;
  */
 record GripPlace(End headstock, Length stop, Length inner, Length diameter, int sides, Choice.Gripped gripped) {
 
+    /** The most that an edge takes up behind jaws on whose steps work still sits. */
+    private static final Length MOST_BEHIND = Length.mm(2);
+
     /**
      * Every place on the work as it stands, with {@code headstock} pointing to the headstock: at each border of sections,
      * and where jaws just cover the end of a long stretch.
@@ -33,6 +36,7 @@ record GripPlace(End headstock, Length stop, Length inner, Length diameter, int 
         for (GripPlace place : borders(work, headstock)) {
             places.add(place);
             place.pushedOut(jawLength).ifPresent(places::add);
+            place.flush(work, jawLength).ifPresent(places::add);
         }
         return places;
     }
@@ -40,6 +44,17 @@ record GripPlace(End headstock, Length stop, Length inner, Length diameter, int 
     private Optional<GripPlace> pushedOut(Length jawLength) {
         Length further = headstock.other().from(inner, jawLength.plus(clearance()));
         return headstock.distance(stop, further).isMoreThan(jawLength)
+                ? Optional.of(new GripPlace(headstock, further, inner, diameter, sides, gripped))
+                : Optional.empty();
+    }
+
+    /** Where jaws bear when the end of the work is no further back than they reach, an edge or a stub lying behind the grip. */
+    private Optional<GripPlace> flush(Standing work, Length jawLength) {
+        Length end = work.outerEnd(headstock);
+        Length further = headstock.other().from(end, jawLength.plus(clearance()));
+        boolean edged = headstock.distance(inner, end).isPositive()
+                && headstock.distance(further, inner).isPositive();
+        return edged && headstock.distance(stop, further).isMoreThan(jawLength)
                 ? Optional.of(new GripPlace(headstock, further, inner, diameter, sides, gripped))
                 : Optional.empty();
     }
@@ -76,6 +91,12 @@ record GripPlace(End headstock, Length stop, Length inner, Length diameter, int 
         return Length.least(jawLength, headstock.distance(jawFront(), inner));
     }
 
+    /** Whether the work sits back against the steps of jaws that bear on so much of it: nothing but an edge lies behind. */
+    boolean isSeated(Standing work, Length grip) {
+        Length behind = headstock.distance(jawFront(), work.outerEnd(headstock)).minus(grip);
+        return !work.isOnBar() && !behind.isMoreThan(MOST_BEHIND);
+    }
+
     private static void addBar(Standing work, Standing.Slot slot, List<GripPlace> places) {
         Length end = work.outerEnd(slot.bar());
         places.add(raw(work, slot.bar(), slot.barSide(), end));
@@ -97,7 +118,20 @@ record GripPlace(End headstock, Length stop, Length inner, Length diameter, int 
         }
         if (whole) {
             places.add(raw(work, headstock, headstock.from(work.face(free), GripRules.CLOSE_IN), inner));
+            disc(work, headstock).ifPresent(places::add);
         }
+    }
+
+    /** As little of a raw disc as holds it, sitting back against the steps of the jaws. */
+    private static Optional<GripPlace> disc(Standing work, End headstock) {
+        Length inner = work.face(headstock);
+        Length grip = GripRules.leastSeated(Blanks.gripped(work.blank()));
+        Length stop = headstock.other().from(inner, grip.plus(GripRules.CLEARANCE));
+        Length overhang = headstock.other().distance(stop, work.face(headstock.other()));
+        boolean wanted = !work.isOnBar()
+                && overhang.isPositive()
+                && GripRules.isDisc(Blanks.gripped(work.blank()), overhang.plus(GripRules.CLEARANCE));
+        return wanted ? Optional.of(raw(work, headstock, stop, inner)) : Optional.empty();
     }
 
     private static GripPlace raw(Standing work, End headstock, Length stop, Length inner) {

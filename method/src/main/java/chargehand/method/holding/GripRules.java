@@ -2,6 +2,7 @@ package chargehand.method.holding;
 
 import chargehand.measure.Length;
 import chargehand.method.kit.Chuck;
+import chargehand.method.plan.Holding;
 import chargehand.trade.sum.Source;
 
 /**
@@ -43,6 +44,9 @@ final class GripRules {
     static final Length CENTRES = Length.mm(0.01);
 
     private static final Length LEAST_GRIP = Length.mm(5);
+    private static final Length LEAST_SEATED = Length.mm(3);
+    private static final double SEATED_OF_DIAMETER = 1.0 / 16;
+    private static final double DISC = 0.4;
     private static final double GRIP_OF_DIAMETER = 0.25;
     private static final double GRIP_OF_OVERHANG = 0.25;
 
@@ -66,24 +70,28 @@ final class GripRules {
         return chuck.isIndependent() ? DIALLED : measured;
     }
 
-    /** The slenderness allowed with this support. */
-    static double most(Steadying support) {
+    /** The shortest grip on a disc that sits back against the steps of the jaws, so that they need not keep it square. */
+    static Length leastSeated(Length diameter) {
+        return Length.most(LEAST_SEATED, diameter.times(SEATED_OF_DIAMETER));
+    }
+
+    /** Whether work is so short before the jaws that seating it does for a long grip. */
+    static boolean isDisc(Length diameter, Length overhang) {
+        return overhang.over(diameter) <= DISC;
+    }
+
+    /** The slenderness allowed with this support; with a fixed steady, between the jaws and the steady. */
+    static double most(Holding.Support support) {
         return switch (support) {
-            case NONE -> MOST_UNSUPPORTED;
-            case CENTRE -> MOST_CENTRED;
-            case TRAVELLING_STEADY -> MOST_STEADIED;
+            case Holding.Support.None none -> MOST_UNSUPPORTED;
+            case Holding.Support.Centre centre -> MOST_CENTRED;
+            case Holding.Support.TravellingSteady steady -> MOST_STEADIED;
+            case Holding.Support.FixedSteady steady -> MOST_CENTRED;
         };
     }
 
     /** The slenderness allowed to stand out, though not to be cut all along. */
-    static double mostOut(Steadying support) {
+    static double mostOut(Holding.Support support) {
         return Math.max(MOST_WITHOUT_WHIP, most(support));
-    }
-
-    /** What can hold the outer end. */
-    enum Steadying {
-        NONE,
-        CENTRE,
-        TRAVELLING_STEADY
     }
 }

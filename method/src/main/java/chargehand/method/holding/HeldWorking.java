@@ -3,7 +3,7 @@ package chargehand.method.holding;
 import chargehand.measure.Length;
 import chargehand.measure.LengthText;
 import chargehand.measure.LengthUnit;
-import chargehand.method.holding.GripRules.Steadying;
+import chargehand.method.plan.Holding;
 import chargehand.trade.sum.Step;
 import chargehand.trade.sum.Working;
 import java.util.List;
@@ -14,10 +14,13 @@ final class HeldWorking {
     private HeldWorking() {}
 
     /** The slenderness of what stands out of jaws or collet, and the run-out as held. */
-    static List<Step> of(Overhang overhang, Steadying support, Length runOut, LengthUnit unit) {
+    static List<Step> of(Overhang overhang, Holding.Support support, Length runOut, LengthUnit unit) {
         var working = new Working();
+        String what = support instanceof Holding.Support.FixedSteady
+                ? "Slenderness between jaws and steady"
+                : "Slenderness of what stands out";
         working.step(
-                "Slenderness of what stands out, length over diameter added up along it",
+                what + ", length over diameter added up along it",
                 "Σ l/d",
                 LengthText.in(overhang.length(), unit) + " out of the jaws",
                 String.format(Locale.ROOT, "%.1f, up to %.0f allowed", overhang.slenderness(), GripRules.most(support)),

@@ -3,6 +3,7 @@ package chargehand.method.holding;
 import chargehand.measure.Length;
 import chargehand.measure.LengthText;
 import chargehand.measure.LengthUnit;
+import chargehand.method.kit.Tooling.Mandrel;
 import chargehand.method.plan.Holding;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,6 +24,10 @@ final class HoldingWords {
             case Holding.InChuck chuck -> {
                 steps.addAll(bearing(chuck, unit));
                 steps.add("Hold in the " + chuck.chuck() + ", " + end + ", " + out + " out of the jaws.");
+                if (isShort(chuck)) {
+                    steps.add(
+                            "Tap it back square against the steps of the jaws, or a true ring behind it, as they close.");
+                }
                 if (chuck.jaws() == 4) {
                     steps.add("Dial true to " + LengthText.in(chuck.runOut(), unit) + " before cutting.");
                 }
@@ -40,11 +45,17 @@ final class HoldingWords {
             }
             case Holding.BetweenCentres centres -> {}
             case Holding.OnMandrel mandrel -> {}
+            case Holding.OnStub stub -> {}
             case Holding.LaidAcross laid -> {}
             case Holding.InVice vice -> {}
             case Holding.Clamped clamped -> {}
         }
         return steps;
+    }
+
+    /** Whether the grip alone would not keep the work square. */
+    private static boolean isShort(Holding.InChuck chuck) {
+        return chuck.grip().length().isLessThan(GripRules.leastGrip(chuck.grip().diameter(), Length.ZERO, true));
     }
 
     /** What is seen to before the work goes in. */
@@ -86,7 +97,10 @@ final class HoldingWords {
         switch (support) {
             case Holding.Support.None none -> {}
             case Holding.Support.Centre centre -> steps.add("Bring up the tailstock centre, greased, and lock it.");
-            case Holding.Support.FixedSteady steady -> steps.add("Set the fixed steady on the turned place.");
+            case Holding.Support.FixedSteady steady -> {
+                steps.add("Clock the work true beside the jaws and at the steady before the pads touch it.");
+                steps.add("Bring the pads of the fixed steady up until each just drags, with oil, and lock them.");
+            }
             case Holding.Support.TravellingSteady steady ->
                 steps.add("Bring up the tailstock centre, and set the travelling steady behind the tool.");
         }
@@ -99,10 +113,23 @@ final class HoldingWords {
                         + " diameter, packed where it is finished; grease the centre.");
     }
 
-    static List<String> mandrel(String mandrel) {
-        return List.of(
-                "Oil the bore and press the work on the " + mandrel + ", by hand press, not by hammer.",
-                "Between centres with a dog on the mandrel; cut towards its larger end.");
+    /** Steps for a mandrel in a bore of this size. */
+    static List<String> mandrel(Mandrel mandrel, Length bore, LengthUnit unit) {
+        return switch (mandrel.kind()) {
+            case TAPER ->
+                List.of(
+                        "Oil the bore and press the work on the " + mandrel.name() + ", by hand press, not by hammer.",
+                        "Between centres with a dog on the mandrel; cut towards its larger end.");
+            case EXPANDING ->
+                List.of(
+                        "Wipe the bore, slide the work on the " + mandrel.name() + " and open it just enough to drive.",
+                        "Between centres with a dog on the mandrel.");
+            case STUB ->
+                List.of(
+                        "Chuck one of the " + mandrel.name() + " and turn it to slide into the bore, "
+                                + LengthText.in(bore, unit) + ", with a shoulder to seat on; do not take it out again.",
+                        "Slide the work on against the shoulder and open the mandrel by its screw, just enough to drive.");
+        };
     }
 
     static List<String> vees(String vice) {

@@ -6,6 +6,7 @@ import chargehand.method.kit.Mill;
 import chargehand.method.kit.RadialDrill;
 import chargehand.method.work.Standing;
 import chargehand.part.Body;
+import chargehand.part.End;
 import chargehand.trade.material.Material;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,8 +27,9 @@ public final class Holdings {
         var choices = new ArrayList<Choice>();
         for (Lathe lathe : kit.lathes()) {
             choices.addAll(LatheHoldings.list(lathe, work, walls));
-            choices.addAll(CentreHoldings.list(lathe, work, kit.tooling().mandrels()));
+            choices.addAll(CentreHoldings.list(lathe, work, kit.tooling().mandrels(), walls.hollow()));
         }
+        steadied(work, choices);
         for (Mill mill : kit.mills()) {
             mill.dividingHead().ifPresent(head -> choices.addAll(TableHoldings.dividing(mill, head, work)));
             mill.vices().forEach(vice -> choices.addAll(TableHoldings.inVice(mill, vice, work)));
@@ -36,5 +38,14 @@ public final class Holdings {
             choices.addAll(TableHoldings.inVees(drill, work));
         }
         return choices;
+    }
+
+    /** A fixed steady is set up only for an end that is worked close to the jaws on no lathe. */
+    private void steadied(Standing work, List<Choice> choices) {
+        for (End free : End.values()) {
+            if (choices.stream().noneMatch(choice -> choice.faces().contains(free))) {
+                kit.lathes().forEach(lathe -> choices.addAll(LatheHoldings.steadied(lathe, work, walls, free)));
+            }
+        }
     }
 }

@@ -1,7 +1,6 @@
 package chargehand.method.holding;
 
 import chargehand.measure.Length;
-import chargehand.method.holding.GripRules.Steadying;
 import chargehand.method.kit.Chuck;
 import chargehand.method.kit.ColletSet;
 import chargehand.method.kit.Lathe;
@@ -38,6 +37,17 @@ final class LatheHoldings {
         return holdings.choices;
     }
 
+    /** The ways to hold the work with the fixed steady, for an end that cannot be brought close to any jaws. */
+    static List<Choice> steadied(Lathe lathe, Standing work, Walls walls, End free) {
+        var holdings = new LatheHoldings(lathe, work, walls);
+        lathe.holders()
+                .fixedSteady()
+                .filter(range -> !largestSwing(work).isMoreThan(lathe.room().overSlide()))
+                .flatMap(range -> SteadyPlace.find(work, free, range))
+                .ifPresent(steady -> holdings.addJaws(free.other(), steady));
+        return holdings.choices;
+    }
+
     static Length largestSwing(Standing work) {
         Length largest = Length.ZERO;
         for (int i = 0; i < work.shape().count(); i++) {
@@ -47,21 +57,7 @@ final class LatheHoldings {
     }
 
     private void addAll(End headstock) {
-        for (Steadying support : Steadying.values()) {
-            if (supports(headstock, support)) {
-                for (Chuck chuck : lathe.holders().chucks()) {
-                    GripPlace.list(work, headstock, chuck.jawLength())
-                            .forEach(place -> addChuck(place, chuck, support));
-                    chuck.soft()
-                            .ifPresent(soft -> GripPlace.list(work, headstock, soft.jawLength())
-                                    .forEach(place -> addSoft(place, chuck, soft, support)));
-                }
-                for (ColletSet collets : lathe.holders().collets()) {
-                    GripPlace.list(work, headstock, collets.gripLength())
-                            .forEach(place -> addCollet(place, collets, support));
-                }
-            }
-        }
+        supports(headstock).forEach(support -> addJaws(headstock, support));
         var opening = new OpeningHoldings(lathe, work, walls);
         BoreGrip.list(work, headstock)
                 .forEach(bore -> lathe.holders()
@@ -69,22 +65,32 @@ final class LatheHoldings {
                         .forEach(chuck -> opening.of(bore, chuck).ifPresent(choices::add)));
     }
 
-    /** A centre needs its hole at the outer end; a steady needs to be owned and to take the work. */
-    private boolean supports(End headstock, Steadying support) {
-        boolean centred = work.isDone(new Task.CentreIn(headstock.other()));
-        return switch (support) {
-            case NONE -> true;
-            case CENTRE -> centred;
-            case TRAVELLING_STEADY ->
-                centred
-                        && lathe.holders()
-                                .travellingSteady()
-                                .filter(range -> range.contain(largestSwing(work)))
-                                .isPresent();
-        };
+    private void addJaws(End headstock, Holding.Support support) {
+        for (Chuck chuck : lathe.holders().chucks()) {
+            GripPlace.list(work, headstock, chuck.jawLength()).forEach(place -> addChuck(place, chuck, support));
+            chuck.soft()
+                    .ifPresent(soft -> GripPlace.list(work, headstock, soft.jawLength())
+                            .forEach(place -> addSoft(place, chuck, soft, support)));
+        }
+        for (ColletSet collets : lathe.holders().collets()) {
+            GripPlace.list(work, headstock, collets.gripLength()).forEach(place -> addCollet(place, collets, support));
+        }
     }
 
-    private void addChuck(GripPlace place, Chuck chuck, Steadying support) {
+    /** A centre needs its hole at the outer end; a steady that follows the tool needs to be owned and to take the work. */
+    private List<Holding.Support> supports(End headstock) {
+        var supports = new ArrayList<Holding.Support>(List.of(new Holding.Support.None()));
+        if (work.isDone(new Task.CentreIn(headstock.other()))) {
+            supports.add(new Holding.Support.Centre());
+            lathe.holders()
+                    .travellingSteady()
+                    .filter(range -> range.contain(largestSwing(work)))
+                    .ifPresent(range -> supports.add(new Holding.Support.TravellingSteady()));
+        }
+        return supports;
+    }
+
+    private void addChuck(GripPlace place, Chuck chuck, Holding.Support support) {
         boolean even = place.sides() == 0 || chuck.sitsEvenlyOn(place.sides());
         Length grip = place.grip(chuck.jawLength());
         if (!even || !chuck.grips(place.diameter()) || !isSound(place, grip, chuck.jawLength(), support)) {
@@ -97,7 +103,7 @@ final class LatheHoldings {
                 new Holding.Bearing.Closing(packed),
                 gripped(place, grip),
                 place.headstock(),
-                support(support),
+                support,
                 GripRules.runOut(chuck, packed));
         if (!walls.isNipped(work, holding.grip(), holding.bearing())) {
             add(place, holding, support, Costing.jaws(chuck, support));
@@ -105,7 +111,7 @@ final class LatheHoldings {
     }
 
     /** Soft jaws want a true surface, and none but a round one is bored for. */
-    private void addSoft(GripPlace place, Chuck chuck, Chuck.SoftJaws soft, Steadying support) {
+    private void addSoft(GripPlace place, Chuck chuck, Chuck.SoftJaws soft, Holding.Support support) {
         Length grip = place.grip(soft.jawLength());
         boolean fits = place.sides() == 0 && isTrue(place) && soft.outside().contain(place.diameter());
         if (!fits || !isSound(place, grip, soft.jawLength(), support)) {
@@ -117,17 +123,17 @@ final class LatheHoldings {
                 new Holding.Bearing.SoftJaws(),
                 gripped(place, grip),
                 place.headstock(),
-                support(support),
+                support,
                 soft.runOut());
         add(place, holding, support, Costing.softJaws(support));
     }
 
-    private void add(GripPlace place, Holding.InChuck holding, Steadying support, Choice.Costs costs) {
+    private void add(GripPlace place, Holding.InChuck holding, Holding.Support support, Choice.Costs costs) {
         Length outOfRound = walls.outOfRound(holding.grip(), holding.bearing(), holding.jaws());
         choices.add(choice(place, holding, support, costs).pressed(outOfRound, walls.working(holding, lathe.unit())));
     }
 
-    private void addCollet(GripPlace place, ColletSet collets, Steadying support) {
+    private void addCollet(GripPlace place, ColletSet collets, Holding.Support support) {
         Length grip = place.grip(collets.gripLength());
         boolean fits = place.sides() == 0
                 && isTrue(place)
@@ -136,7 +142,7 @@ final class LatheHoldings {
             return;
         }
         var holding = new Holding.InCollet(
-                collets.name(), gripped(place, grip), place.headstock(), support(support), collets.runOut());
+                collets.name(), gripped(place, grip), place.headstock(), support, collets.runOut());
         choices.add(choice(place, holding, support, Costing.collet(support)));
     }
 
@@ -145,13 +151,23 @@ final class LatheHoldings {
         return !(place.gripped() instanceof Choice.Gripped.Raw) || work.isBright();
     }
 
-    private boolean isSound(GripPlace place, Length grip, Length jawLength, Steadying support) {
+    private boolean isSound(GripPlace place, Length grip, Length jawLength, Holding.Support support) {
         Overhang overhang = Overhang.of(work, place);
-        boolean centred = support != Steadying.NONE;
-        return !grip.isLessThan(GripRules.leastGrip(place.diameter(), overhang.length(), centred))
+        boolean supported = !(support instanceof Holding.Support.None);
+        Length least = place.isSeated(work, grip) && GripRules.isDisc(place.diameter(), overhang.length())
+                ? GripRules.leastSeated(place.diameter())
+                : GripRules.leastGrip(place.diameter(), overhang.length(), supported);
+        return !grip.isLessThan(least)
                 && passesBehind(place, jawLength)
-                && overhang.slenderness() <= GripRules.mostOut(support)
+                && isStiff(place, overhang, support)
                 && !overhang.length().isMoreThan(lathe.room().betweenCentres());
+    }
+
+    /** A fixed steady is set up only where the work would not be stiff without it. */
+    private boolean isStiff(GripPlace place, Overhang overhang, Holding.Support support) {
+        return support instanceof Holding.Support.FixedSteady steady
+                ? overhang.slenderness() > GripRules.MOST_UNSUPPORTED && SteadyPlace.holds(work, place, steady)
+                : overhang.slenderness() <= GripRules.mostOut(support);
     }
 
     /** What reaches further back than the jaws must pass through the spindle. */
@@ -176,19 +192,12 @@ final class LatheHoldings {
         return new Holding.Grip(Length.least(front, back), Length.most(front, back), place.diameter());
     }
 
-    private static Holding.Support support(Steadying support) {
-        return switch (support) {
-            case NONE -> new Holding.Support.None();
-            case CENTRE -> new Holding.Support.Centre();
-            case TRAVELLING_STEADY -> new Holding.Support.TravellingSteady();
-        };
-    }
-
-    private Choice choice(GripPlace place, Holding holding, Steadying support, Choice.Costs costs) {
+    private Choice choice(GripPlace place, Holding holding, Holding.Support support, Choice.Costs costs) {
         Overhang overhang = Overhang.of(work, place);
         End free = place.headstock().other();
-        boolean axial = support == Steadying.NONE && overhang.slenderness() <= GripRules.most(support);
-        Set<End> faces = axial ? EnumSet.of(free) : EnumSet.noneOf(End.class);
+        boolean open = support instanceof Holding.Support.FixedSteady
+                || (support instanceof Holding.Support.None && overhang.slenderness() <= GripRules.most(support));
+        Set<End> faces = open ? EnumSet.of(free) : EnumSet.noneOf(End.class);
         return new Choice(
                 lathe,
                 holding,
@@ -198,13 +207,27 @@ final class LatheHoldings {
                 place.gripped(),
                 work.isLong() ? Costing.onBar(costs) : costs,
                 HoldingWords.instructions(holding, place, overhang, lathe.unit()),
-                HeldWorking.of(overhang, support, holding.runOut(), lathe.unit()));
+                HeldWorking.of(stands(place, support), support, holding.runOut(), lathe.unit()));
     }
 
-    /** From the jaws as far out as the work is stiff enough to be cut. */
-    private Choice.Stretch clear(GripPlace place, Steadying support) {
+    /** What bends: all that stands out, or what lies between the jaws and a fixed steady. */
+    private Overhang stands(GripPlace place, Holding.Support support) {
+        return support instanceof Holding.Support.FixedSteady steady
+                ? Overhang.between(work, place.jawFront(), steady.at())
+                : Overhang.of(work, place);
+    }
+
+    /** From the jaws as far out as the work is stiff enough to be cut; beyond a fixed steady, all of it. */
+    private Choice.Stretch clear(GripPlace place, Holding.Support support) {
         End free = place.headstock().other();
-        Length end = free.from(Overhang.stiffTo(work, place, GripRules.most(support)), GripRules.CLEARANCE);
-        return new Choice.Stretch(Length.least(place.stop(), end), Length.most(place.stop(), end));
+        return support instanceof Holding.Support.FixedSteady steady
+                ? stretch(free.from(steady.at(), SteadyPlace.ROOM), free.from(work.face(free), GripRules.CLEARANCE))
+                : stretch(
+                        place.stop(),
+                        free.from(Overhang.stiffTo(work, place, GripRules.most(support)), GripRules.CLEARANCE));
+    }
+
+    private static Choice.Stretch stretch(Length one, Length other) {
+        return new Choice.Stretch(Length.least(one, other), Length.most(one, other));
     }
 }

@@ -61,7 +61,7 @@ final class OpeningHoldings {
                         new Choice.Stretch(work.face(End.A), work.face(End.B)),
                         Set.of(bore.headstock().other()),
                         new Choice.Gripped.OnBore(bore.index()),
-                        Costing.jaws(chuck, GripRules.Steadying.NONE),
+                        Costing.jaws(chuck, holding.support()),
                         HoldingWords.opening(holding, lathe.unit()),
                         working.steps())
                 .pressed(walls.outOfRound(grip, BEARING, chuck.jaws()), walls.working(holding, lathe.unit()));

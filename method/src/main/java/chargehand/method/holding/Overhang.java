@@ -18,9 +18,11 @@ import chargehand.part.Section;
 record Overhang(Length length, double slenderness) {
 
     static Overhang of(Standing work, GripPlace place) {
-        End free = place.headstock().other();
-        Length front = place.jawFront();
-        Length end = work.face(free);
+        return between(work, place.jawFront(), work.face(place.headstock().other()));
+    }
+
+    /** The stretch between two places along the axis, in either order. */
+    static Overhang between(Standing work, Length front, Length end) {
         Shape shape = work.shape();
         double sum = 0;
         Length covered = Length.ZERO;
@@ -29,7 +31,7 @@ record Overhang(Length length, double slenderness) {
             covered = covered.plus(part);
             sum += part.over(thickness(shape, i));
         }
-        Length whole = free.distance(front, end);
+        Length whole = front.minus(end).abs();
         Length rest = Length.most(Length.ZERO, whole.minus(covered));
         return new Overhang(whole, sum + rest.over(Blanks.swing(work.blank())));
     }

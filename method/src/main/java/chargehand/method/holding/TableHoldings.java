@@ -2,7 +2,6 @@ package chargehand.method.holding;
 
 import chargehand.measure.Angle;
 import chargehand.measure.Length;
-import chargehand.method.holding.GripRules.Steadying;
 import chargehand.method.kit.Chuck;
 import chargehand.method.kit.DividingHead;
 import chargehand.method.kit.Machine;
@@ -38,7 +37,7 @@ final class TableHoldings {
         }
         for (End headstock : End.values()) {
             for (GripPlace place : GripPlace.list(work, headstock, head.chuck().jawLength())) {
-                for (Steadying support : List.of(Steadying.NONE, Steadying.CENTRE)) {
+                for (Holding.Support support : List.of(new Holding.Support.None(), new Holding.Support.Centre())) {
                     inHead(mill, head, work, new Supported(place, support)).ifPresent(choices::add);
                 }
             }
@@ -46,12 +45,12 @@ final class TableHoldings {
         return choices;
     }
 
-    private record Supported(GripPlace place, Steadying support) {}
+    private record Supported(GripPlace place, Holding.Support support) {}
 
     private static Optional<Choice> inHead(Mill mill, DividingHead head, Standing work, Supported held) {
         Chuck chuck = head.chuck();
         GripPlace place = held.place();
-        boolean centre = held.support() == Steadying.CENTRE;
+        boolean centre = held.support() instanceof Holding.Support.Centre;
         Length grip = place.grip(chuck.jawLength());
         End free = place.headstock().other();
         Length behind = place.headstock().distance(place.jawFront(), work.outerEnd(place.headstock()));
@@ -69,9 +68,8 @@ final class TableHoldings {
         Length back = place.headstock().from(place.jawFront(), grip);
         var gripped = new Holding.Grip(
                 Length.least(place.jawFront(), back), Length.most(place.jawFront(), back), place.diameter());
-        Holding.Support support = centre ? new Holding.Support.Centre() : new Holding.Support.None();
         Length runOut = chuck.isIndependent() ? GripRules.DIALLED : chuck.runOut();
-        var holding = new Holding.InDividingHead(head.name(), gripped, place.headstock(), support, runOut);
+        var holding = new Holding.InDividingHead(head.name(), gripped, place.headstock(), held.support(), runOut);
         Length end = free.from(work.face(free), GripRules.CLEARANCE);
         return Optional.of(new Choice(
                 mill,

@@ -58,6 +58,11 @@ final class Walls {
         this.material = material;
     }
 
+    /** The hollow of the finished part. */
+    Profile hollow() {
+        return inner;
+    }
+
     /** Whether a wall is too thin for hard jaws to close on or open in. */
     boolean isNipped(Standing work, Holding.Grip grip, Holding.Bearing bearing) {
         boolean hollow =

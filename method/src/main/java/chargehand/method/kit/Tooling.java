@@ -72,12 +72,23 @@ public record Tooling(
     }
 
     /**
-     * A mandrel between centres.
+     * A mandrel.
      *
      * @param name what the shop calls it
+     * @param kind how it holds, and what it is carried by
      * @param bore the least bore it enters and the most it still holds
      * @param length that bears in the work
      * @param runOut the total indicator reading as measured
      */
-    public record Mandrel(String name, Limits bore, Length length, Length runOut) {}
+    public record Mandrel(String name, MandrelKind kind, Limits bore, Length length, Length runOut) {}
+
+    /** The kinds of mandrels. */
+    public enum MandrelKind {
+        /** Ground to a slow taper, pressed into the bore, and carried between centres. */
+        TAPER,
+        /** Opened in the bore by a cone, and carried between centres. */
+        EXPANDING,
+        /** A slug in the chuck, turned where it is to fit the bore, slit, and opened by a taper screw. */
+        STUB
+    }
 }

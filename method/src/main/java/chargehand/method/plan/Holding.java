@@ -13,6 +13,7 @@ public sealed interface Holding {
             case InCollet collet -> collet.runOut();
             case BetweenCentres centres -> centres.runOut();
             case OnMandrel mandrel -> mandrel.runOut();
+            case OnStub stub -> stub.runOut();
             case InDividingHead head -> head.runOut();
             case LaidAcross laid -> Length.ZERO;
             case InVice vice -> Length.ZERO;
@@ -69,6 +70,17 @@ public sealed interface Holding {
      * @param to where it bears to
      */
     record OnMandrel(String mandrel, Length bore, Length from, Length to, End headstock, Length runOut)
+            implements Holding {}
+
+    /**
+     * On a stub mandrel through or into its own finished bore, the mandrel turned to fit in the chuck it stays in.
+     *
+     * @param mandrel its name in the kit
+     * @param bore the diameter of the bore it sits in
+     * @param from where it bears, from end A
+     * @param to where it bears to
+     */
+    record OnStub(String mandrel, Length bore, Length from, Length to, End headstock, Length runOut)
             implements Holding {}
 
     /** In the dividing head's chuck on the mill, to be turned by plate and sector arms. */

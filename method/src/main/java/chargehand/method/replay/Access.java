@@ -41,6 +41,8 @@ record Access(Span clear, List<Obstacle> blocked, Set<End> facing, Set<End> axia
             case Holding.InCollet collet -> chucked(collet.grip(), collet.headstock(), collet.support());
             case Holding.InDividingHead head -> chucked(head.grip(), head.headstock(), head.support());
             case Holding.BetweenCentres centres -> betweenCentres(centres);
+            case Holding.OnStub stub ->
+                new Access(open(), List.of(), EnumSet.of(stub.headstock().other()), Set.of());
             case Holding.OnMandrel mandrel -> new Access(open(), List.of(), EnumSet.allOf(End.class), Set.of());
             case Holding.LaidAcross laid -> new Access(open(), List.of(), Set.of(), Set.of());
             case Holding.InVice vice -> new Access(open(), List.of(), Set.of(), Set.of());

@@ -17,6 +17,12 @@ final class Believable {
     /** The shortest grip as a share of what stands out of the jaws unsupported. */
     static final double GRIP_OF_OVERHANG = 0.2;
 
+    /** The longest that a disc stands out of jaws on whose steps it sits, as a share of its diameter. */
+    static final double DISC = 0.5;
+
+    /** The most that an edge takes up behind the grip of a disc that sits on the steps of the jaws. */
+    static final Length MOST_BEHIND_SEAT = Length.mm(2.5);
+
     /** How much of a grip must be at its diameter; the rest may be a chamfer that lies under the jaws. */
     static final double LEAST_BEARING = 0.6;
 
@@ -62,6 +68,8 @@ final class Believable {
     /** What packing adds to the run-out of jaws on a scroll, at the least. */
     static final Length PACKING = Length.mm(0.01);
 
+    private static final Length LEAST_SEATED = Length.mm(2.5);
+    private static final double SEATED_OF_DIAMETER = 0.05;
     private static final double MOST_UNSUPPORTED = 6;
     private static final double MOST_CENTRED = 14;
     private static final double MOST_STEADIED = 28;
@@ -72,6 +80,11 @@ final class Believable {
     static Length leastGrip(Length diameter, Length overhang, boolean supported) {
         Length byDiameter = Length.most(LEAST_GRIP, diameter.times(GRIP_OF_DIAMETER));
         return supported ? byDiameter : Length.most(byDiameter, overhang.times(GRIP_OF_OVERHANG));
+    }
+
+    /** The shortest grip on a disc that sits back against the steps of the jaws. */
+    static Length leastSeated(Length diameter) {
+        return Length.most(LEAST_SEATED, diameter.times(SEATED_OF_DIAMETER));
     }
 
     /** The most slender that work may be between the jaws and the cut: length over diameter, added up along it. */

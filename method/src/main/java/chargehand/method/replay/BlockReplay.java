@@ -106,9 +106,9 @@ final class BlockReplay {
     }
 
     private void burrs(SetUp setUp) {
-        Cut last = setUp.operations().getLast().cut();
+        List<Cut> cuts = setUp.operations().stream().map(Operation::cut).toList();
         faults.unless(
-                last instanceof Cut.Deburr || last instanceof Cut.SawOff,
+                cuts.isEmpty() || cuts.getLast() instanceof Cut.Deburr || cuts.getLast() instanceof Cut.SawOff,
                 Fault.Code.BURRS_LEFT,
                 () -> "burrs are taken off before the work leaves the holding");
     }

@@ -1,13 +1,10 @@
 package chargehand.method.replay;
 
 import chargehand.method.kit.Lathe;
-import chargehand.method.kit.Tooling.Mandrel;
 import chargehand.method.plan.Holding;
 import chargehand.part.End;
-import java.util.List;
-import java.util.Optional;
 
-/** Whether turned work can be carried between the centres of a lathe: on its own centre holes, or on a mandrel. */
+/** Whether turned work can be carried between the centres of a lathe on its own centre holes. */
 final class CentresCheck {
     private final TurnedWork work;
     private final Lathe lathe;
@@ -28,42 +25,12 @@ final class CentresCheck {
         fits();
     }
 
-    private void fits() {
+    /** Whether the work goes between the centres and turns over the slide. */
+    void fits() {
         faults.unless(
                 !work.span().length().isMoreThan(lathe.room().betweenCentres())
                         && !work.largest(work.span()).isMoreThan(lathe.room().overSlide()),
                 Fault.Code.TOO_BIG,
                 () -> "the work is too long or too large between the centres of the " + lathe.name());
-    }
-
-    void on(Holding.OnMandrel held, List<Mandrel> mandrels) {
-        Optional<Mandrel> mandrel = mandrels.stream()
-                .filter(each -> each.name().equals(held.mandrel()))
-                .findFirst();
-        boolean fitsMandrel = mandrel.filter(each -> each.bore().contain(held.bore())
-                        && !work.span().length().isMoreThan(each.length()))
-                .isPresent();
-        faults.unless(
-                fitsMandrel,
-                Fault.Code.NO_HOLDER,
-                () -> "no mandrel called " + held.mandrel() + " holds in a bore of " + faults.size(held.bore())
-                        + " over the length of the work");
-        mandrel.ifPresent(each -> faults.unless(
-                !held.runOut().isLessThan(each.runOut()),
-                Fault.Code.NOT_TRUE,
-                () -> "the " + each.name() + " runs out by " + faults.size(each.runOut())));
-        faults.unless(
-                bears(held),
-                Fault.Code.GRIP_ON_AIR,
-                () -> "there is no bore of " + faults.size(held.bore()) + " for the mandrel to sit in");
-        fits();
-    }
-
-    private boolean bears(Holding.OnMandrel held) {
-        return Span.between(held.from(), held.to())
-                .flatMap(span -> Carving.within(work.inner(), span))
-                .map(hollow -> hollow.least(hollow.start(), hollow.end()).times(2))
-                .filter(bore -> bore.isWithin(Deviation.ALLOWED, held.bore()))
-                .isPresent();
     }
 }

@@ -73,7 +73,9 @@ final class GripCheck {
         onMetal();
         Length front = span.border(headstock.other());
         Length overhang = headstock.other().distance(front, work.face(headstock.other()));
-        Length least = Believable.leastGrip(grip.diameter(), overhang, supported);
+        Length least = isSeated(overhang)
+                ? Believable.leastSeated(grip.diameter())
+                : Believable.leastGrip(grip.diameter(), overhang, supported);
         faults.unless(
                 !grip.length().isLessThan(least.minus(Deviation.ALLOWED)),
                 Fault.Code.GRIP_TOO_SHORT,
@@ -84,6 +86,14 @@ final class GripCheck {
                 Fault.Code.GRIP_TOO_LONG,
                 () -> "the jaws bear on no more than " + faults.size(jawLength));
         behind(front, jawLength, spindleBore);
+    }
+
+    /** Whether a disc sits back against the steps of the jaws, so that a short grip keeps it square. */
+    private boolean isSeated(Length overhang) {
+        Length behind = headstock.distance(span.border(headstock), work.face(headstock));
+        return !work.onBar()
+                && !behind.isMoreThan(Believable.MOST_BEHIND_SEAT)
+                && overhang.over(grip.diameter()) <= Believable.DISC;
     }
 
     /** The jaws reach back over what lies behind the grip; what lies further back goes into the spindle. */

@@ -51,7 +51,9 @@ final class HoldingCheck {
             case Holding.InCollet collet -> colleted(lathe, collet);
             case Holding.BetweenCentres centres -> new CentresCheck(work, lathe, faults).between(centres);
             case Holding.OnMandrel mandrel ->
-                new CentresCheck(work, lathe, faults).on(mandrel, kit.tooling().mandrels());
+                new MandrelCheck(work, lathe, faults).on(mandrel, kit.tooling().mandrels());
+            case Holding.OnStub stub ->
+                new MandrelCheck(work, lathe, faults).on(stub, kit.tooling().mandrels());
             case Holding.InDividingHead head -> noHolder(lathe, head.head());
             case Holding.LaidAcross laid -> noHolder(lathe, laid.vice());
             case Holding.InVice vice -> noHolder(lathe, vice.vice());
@@ -113,6 +115,7 @@ final class HoldingCheck {
             case Holding.InCollet collet -> noHolder(mill, collet.collet());
             case Holding.BetweenCentres centres -> noHolder(mill, "pair of centres");
             case Holding.OnMandrel mandrel -> noHolder(mill, mandrel.mandrel());
+            case Holding.OnStub stub -> noHolder(mill, stub.mandrel());
             case Holding.InVice vice -> noHolder(mill, vice.vice());
             case Holding.Clamped clamped -> noHolder(mill, clamped.with());
         }

@@ -30,19 +30,34 @@ final class StiffnessCheck {
             case Holding.InDividingHead held -> fromJaws(cut, held.grip(), held.headstock(), held.support());
             case Holding.BetweenCentres held -> judge(slenderness(work.span()), new Holding.Support.Centre());
             case Holding.OnMandrel held -> {}
+            case Holding.OnStub held -> {}
             case Holding.LaidAcross held -> {}
             case Holding.InVice held -> {}
             case Holding.Clamped held -> {}
         }
     }
 
-    /** With a centre the whole of what stands out bends; without one, what lies between the jaws and the cut. */
+    /**
+     * With a centre the whole of what stands out bends; without one, what lies between the jaws and the cut; with a fixed
+     * steady, what lies before it and what lies between it and the cut, each by itself.
+     */
     private void fromJaws(Cut cut, Holding.Grip grip, End headstock, Holding.Support support) {
         End free = headstock.other();
         Length front = free == End.A ? grip.from() : grip.to();
-        Length reach = support instanceof Holding.Support.None ? farthest(cut, free) : work.face(free);
-        Span.between(front, reach)
-                .filter(out -> free.distance(front, reach).isPositive())
+        switch (support) {
+            case Holding.Support.None none -> bends(front, farthest(cut, free), free, support);
+            case Holding.Support.Centre centre -> bends(front, work.face(free), free, support);
+            case Holding.Support.TravellingSteady steady -> bends(front, work.face(free), free, support);
+            case Holding.Support.FixedSteady steady -> {
+                bends(front, steady.at(), free, support);
+                bends(steady.at(), farthest(cut, free), free, new Holding.Support.None());
+            }
+        }
+    }
+
+    private void bends(Length from, Length to, End free, Holding.Support support) {
+        Span.between(from, to)
+                .filter(out -> free.distance(from, to).isPositive())
                 .ifPresent(out -> judge(slenderness(out), support));
     }
 

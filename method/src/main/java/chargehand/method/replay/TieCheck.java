@@ -74,6 +74,10 @@ final class TieCheck {
                 TiedPlace.middle(true, held.from(), held.to())
                         .filter(bore -> isBy(bore, earlier))
                         .isPresent();
+            case Holding.OnStub held ->
+                TiedPlace.middle(true, held.from(), held.to())
+                        .filter(bore -> isBy(bore, earlier))
+                        .isPresent();
             case Holding.BetweenCentres held -> isOnCentres(made(earlier));
             case Holding.LaidAcross held -> false;
             case Holding.InVice held -> false;

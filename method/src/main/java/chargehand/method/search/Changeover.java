@@ -40,6 +40,7 @@ final class Changeover {
             case Holding.InCollet collet -> support(collet.support());
             case Holding.BetweenCentres centres -> "";
             case Holding.OnMandrel mandrel -> "";
+            case Holding.OnStub stub -> " " + stub.bore();
             case Holding.InDividingHead head -> support(head.support());
             case Holding.LaidAcross laid -> "";
             case Holding.InVice vice -> "";

@@ -108,6 +108,7 @@ final class Reach {
             case Holding.InCollet collet -> end != collet.headstock();
             case Holding.BetweenCentres centres -> end != centres.driven();
             case Holding.OnMandrel mandrel -> true;
+            case Holding.OnStub stub -> true;
             case Holding.InDividingHead head -> end != head.headstock();
             case Holding.LaidAcross laid -> false;
             case Holding.InVice vice -> false;

@@ -72,6 +72,7 @@ final class LatheSetUp {
             case Holding.InCollet collet -> collet.headstock().other();
             case Holding.BetweenCentres centres -> centres.driven().other();
             case Holding.OnMandrel mandrel -> mandrel.headstock().other();
+            case Holding.OnStub stub -> stub.headstock().other();
             case Holding.InDividingHead head -> head.headstock().other();
             case Holding.LaidAcross laid -> End.A;
             case Holding.InVice vice -> End.A;

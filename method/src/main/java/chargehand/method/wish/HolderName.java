@@ -16,6 +16,7 @@ public final class HolderName {
             case Holding.InCollet collet -> collet.collet();
             case Holding.BetweenCentres centres -> CENTRES;
             case Holding.OnMandrel mandrel -> mandrel.mandrel();
+            case Holding.OnStub stub -> stub.mandrel();
             case Holding.InDividingHead head -> head.head();
             case Holding.LaidAcross laid -> laid.vice();
             case Holding.InVice vice -> vice.vice();

@@ -41,7 +41,7 @@ final class FaultTest {
     }
 
     @ParameterizedTest
-    @MethodSource({"holding", "bearing", "cutting", "inside", "setting", "whole"})
+    @MethodSource({"holding", "bearing", "seat", "cutting", "inside", "setting", "whole"})
     void of_oneThingWrong_faultFound(Wrong wrong) {
         Proof proof = Replay.of(wrong.work().drawn(), wrong.method(), KIT);
         assertThat(proof.made()).isFalse();
@@ -53,7 +53,7 @@ final class FaultTest {
 
     @Test
     void codes_allOfThem_areTried() {
-        var tried = Stream.of(holding(), bearing(), cutting(), inside(), setting(), whole())
+        var tried = Stream.of(holding(), bearing(), seat(), cutting(), inside(), setting(), whole())
                 .flatMap(wrongs -> wrongs)
                 .map(Wrong::code)
                 .collect(Collectors.toCollection(() -> EnumSet.noneOf(Code.class)));
@@ -144,7 +144,7 @@ final class FaultTest {
         return Stream.of(
                 pin(Code.GRIP_MARKS, "2.0", "bare jaws", pin().holding(2, held -> chuck(0, 18, 12, End.A))),
                 ring(Code.GRIP_NIPS, "2.0", "in hard jaws", held -> Steps.packed(0, 18, 42, End.A)),
-                ring(Code.GRIP_TOO_SHORT, "2.0", "a grip of 6", held -> Steps.soft(0, 6, 42, End.A)),
+                ring(Code.GRIP_TOO_SHORT, "2.0", "a grip of 1.5", held -> Steps.soft(0, 1.5, 42, End.A)),
                 ring(Code.GRIP_TOO_LONG, "2.0", "longer than soft jaws", held -> Steps.soft(-6, 20, 42, End.A)),
                 ring(Code.GRIP_ON_AIR, "2.0", "bored to another size", held -> Steps.soft(0, 18, 43, End.A)),
                 ring(Code.NO_HOLDER, "2.0", "larger than they are", held -> Steps.soft(0, 18, 142, End.A)),
@@ -157,6 +157,49 @@ final class FaultTest {
                 sleeve(Code.GRIP_MARKS, "3.0", "bare jaws in the bore", FaultTest::bare),
                 sleeve(Code.NOT_TRUE, "3.0", "truer than packed", FaultTest::tooTrue),
                 sleeve(Code.WRONG_SIDE, "3.1", "the wrong way round", held -> Steps.opening(20, 40, 70, End.B)));
+    }
+
+    /** What is wrong with a mandrel, a disc in its seat or a fixed steady. */
+    static Stream<Wrong> seat() {
+        return Stream.of(
+                disc(Code.GRIP_TOO_SHORT, 2, "hardly gripped", held -> grip(-1.5, 0.5, 60, End.A)),
+                disc(Code.GRIP_TOO_SHORT, 2, "not seated", held -> grip(1.5, 6.5, 60, End.A)),
+                disc(Code.NO_HOLDER, 3, "no such mandrel", held -> onStub("old mandrel", 25, 0.013)),
+                disc(Code.NO_HOLDER, 3, "a long mandrel as a stub", held -> onStub("25 mm mandrel", 25, 0.013)),
+                disc(Code.GRIP_ON_AIR, 3, "a bore of 24", held -> Steps.stub(0, 8, 24, End.B)),
+                disc(Code.GRIP_ON_AIR, 3, "beyond the bore", held -> Steps.stub(4, 12, 25, End.B)),
+                disc(Code.GRIP_TOO_SHORT, 3, "on 2 of 9", held -> Steps.stub(6, 8, 25, End.B)),
+                disc(Code.NOT_TRUE, 3, "truer than measured", held -> onStub("slugs for stub mandrels", 25, 0.001)),
+                shaft(Code.TOO_SLENDER, "2.1", "no steady", held -> Steps.packed(263, 301, 30, End.B)),
+                shaft(Code.TOO_SLENDER, "2.1", "far from the steady", held -> Steps.steadied(263, 301, 30, End.B, 200)),
+                shaft(Code.NO_STEADY, "2.0", "off the end", held -> Steps.steadied(263, 301, 30, End.B, 3)),
+                shaft(Code.NO_STEADY, "2.0", "set to another size", held -> pads(held, 32)));
+    }
+
+    private static Holding onStub(String name, double bore, double runOut) {
+        return new Holding.OnStub(name, mm(bore), mm(0), mm(8), End.B, mm(runOut));
+    }
+
+    private static Holding pads(Holding held, double diameter) {
+        var chuck = (Holding.InChuck) held;
+        return new Holding.InChuck(
+                chuck.chuck(),
+                chuck.jaws(),
+                chuck.bearing(),
+                chuck.grip(),
+                chuck.headstock(),
+                new Holding.Support.FixedSteady(mm(20), mm(diameter)),
+                chuck.runOut());
+    }
+
+    private static Wrong disc(Code code, int setUp, String what, UnaryOperator<Holding> change) {
+        Method method = Edits.in(SmallWork.DISC.method()).holding(setUp, change);
+        return new Wrong(code, setUp + ".0", what, SmallWork.DISC, method);
+    }
+
+    private static Wrong shaft(Code code, String place, String what, UnaryOperator<Holding> change) {
+        Method method = Edits.in(SmallWork.SHAFT.method()).holding(2, change);
+        return new Wrong(code, place, what, SmallWork.SHAFT, method);
     }
 
     private static Holding tooTrue(Holding held) {

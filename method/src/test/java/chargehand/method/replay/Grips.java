@@ -28,7 +28,16 @@ final class Grips {
                 new Holding.BetweenCentres(held.driven(), change.apply(held.dog()), held.runOut());
             case Holding.LaidAcross held ->
                 new Holding.LaidAcross(held.vice(), change.apply(held.grip()), held.around());
-            case Holding.OnMandrel held -> held;
+            case Holding.OnMandrel held -> {
+                Holding.Grip seat = change.apply(new Holding.Grip(held.from(), held.to(), held.bore()));
+                yield new Holding.OnMandrel(
+                        held.mandrel(), seat.diameter(), seat.from(), seat.to(), held.headstock(), held.runOut());
+            }
+            case Holding.OnStub held -> {
+                Holding.Grip seat = change.apply(new Holding.Grip(held.from(), held.to(), held.bore()));
+                yield new Holding.OnStub(
+                        held.mandrel(), seat.diameter(), seat.from(), seat.to(), held.headstock(), held.runOut());
+            }
             case Holding.InVice held -> held;
             case Holding.Clamped held -> held;
         };

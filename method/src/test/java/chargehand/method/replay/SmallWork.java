@@ -26,6 +26,8 @@ import static chargehand.method.replay.Steps.ream;
 import static chargehand.method.replay.Steps.sawn;
 import static chargehand.method.replay.Steps.setUp;
 import static chargehand.method.replay.Steps.soft;
+import static chargehand.method.replay.Steps.steadied;
+import static chargehand.method.replay.Steps.stub;
 import static chargehand.method.replay.Steps.turn;
 
 import chargehand.measure.LengthUnit;
@@ -227,6 +229,66 @@ enum SmallWork {
                             opening(0, 20, 70, End.A),
                             face(End.B, 40),
                             turn(16, 40, 105, 100),
+                            deburr()));
+        }
+    },
+
+    /** A disc bored as it sits on the steps of the jaws, and finished on a stub mandrel. */
+    DISC("""
+            - {round: 58, length: 8, at-a: chamfer 1}
+            """, """
+            - {bore: 25, name: hole}
+            """) {
+        @Override
+        Method method() {
+            return methodOf(
+                    new Blank.RoundBar(mm(-1.5), mm(9.5), mm(60), false),
+                    sawn(-1.5, 9.5),
+                    setUp(
+                            2,
+                            Steps.LATHE,
+                            chuck(-1.5, 4, 60, End.A),
+                            face(End.B, 8),
+                            centre(End.B, 5, "BS 4"),
+                            drill(End.B, 19.5, -1.5),
+                            bore(End.B, 19.5, 25, -1.5),
+                            deburr()),
+                    setUp(
+                            3,
+                            Steps.LATHE,
+                            stub(0, 8, 25, End.B),
+                            face(End.A, 0),
+                            turn(0, 8, 60, 58),
+                            chamfer(0, 58, End.B, 1),
+                            deburr()));
+        }
+    },
+
+    /** A long shaft of bright bar whose ends are worked in a fixed steady. */
+    SHAFT("""
+            - {round: 30, length: 300, at-b: chamfer 1}
+            """, """
+            - {drill: 12, from: A, depth: 30, name: hole}
+            """) {
+        @Override
+        Method method() {
+            return methodOf(
+                    new Blank.RoundBar(mm(-1), mm(301), mm(30), false),
+                    sawn(-1, 301),
+                    setUp(
+                            2,
+                            Steps.LATHE,
+                            steadied(263, 301, 30, End.B, 20),
+                            face(End.A, 0),
+                            centre(End.A, 5, "BS 4"),
+                            drill(End.A, 12, 30),
+                            deburr()),
+                    setUp(
+                            3,
+                            Steps.LATHE,
+                            steadied(0, 38, 30, End.A, 280),
+                            face(End.B, 300),
+                            chamfer(300, 30, End.A, 1),
                             deburr()));
         }
     };

@@ -107,6 +107,23 @@ final class Steps {
         return bearing(new Holding.Bearing.Opening(true), grip(from, to, bore), headstock, 0.12);
     }
 
+    /** Packed, a fixed steady on a true place towards the outer end. */
+    static Holding steadied(double from, double to, double diameter, End headstock, double at) {
+        return new Holding.InChuck(
+                CHUCK,
+                3,
+                new Holding.Bearing.Closing(true),
+                grip(from, to, diameter),
+                headstock,
+                new Holding.Support.FixedSteady(mm(at), mm(diameter)),
+                mm(0.12));
+    }
+
+    /** On a stub mandrel turned to the bore. */
+    static Holding stub(double from, double to, double bore, End headstock) {
+        return new Holding.OnStub("slugs for stub mandrels", mm(bore), mm(from), mm(to), headstock, mm(0.013));
+    }
+
     static Holding.Grip grip(double from, double to, double diameter) {
         return new Holding.Grip(mm(from), mm(to), mm(diameter));
     }

@@ -2,6 +2,7 @@ package chargehand.method.search;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import chargehand.method.kit.Kit;
 import chargehand.method.kit.yaml.DemoKit;
 import chargehand.method.plan.Cut;
 import chargehand.method.plan.Holding;
@@ -88,5 +89,38 @@ final class HoldingRulesTest {
         SetUp turned = DemoMethods.setUpsWith(method, Cut.TurnDiameter.class).getLast();
         assertThat(turned.number() == reamed || turned.holding() instanceof Holding.OnMandrel)
                 .isTrue();
+    }
+
+    @Test
+    void plan_thinDisc_isHeldSeatedAndThenByItsBore() {
+        Method method = plan(part("""
+                outside: [{round: 58, name: rim, length: 8, at-a: chamfer 1, at-b: chamfer 1}]
+                inside: [{bore: 25 H7, name: bore}]
+                """), 1);
+        SetUp first = DemoMethods.setUpsWith(method, Cut.BoreTo.class).getFirst();
+        assertThat(first.instructions()).anySatisfy(say -> assertThat(say).contains("square against the steps"));
+        assertThat(DemoMethods.setUpsWith(method, Cut.TurnDiameter.class))
+                .allSatisfy(setUp ->
+                        assertThat(setUp.holding()).isInstanceOfAny(Holding.OnMandrel.class, Holding.OnStub.class));
+    }
+
+    /** A lathe whose spindle the shaft does not pass through: its ends are worked in the fixed steady. */
+    @Test
+    void plan_longShaftTooThickForTheSpindle_isHeldInTheFixedSteady() {
+        Part shaft = part("""
+                outside: [{round: 25, name: shank, length: 260, at-b: chamfer 1}]
+                inside: [{tap: M10, name: end thread, from: A, depth: 20}]
+                """);
+        Kit narrow = DemoKit.kitWith(text -> text.replace("spindle-bore: 52", "spindle-bore: 20")
+                .replace("spindle-bore: 1 1/16", "spindle-bore: 3/4"));
+        Planned planned = new Planner(narrow, DemoKit.soundRack()).plan(shaft, 1);
+        assertThat(planned).isInstanceOf(Planned.Ready.class);
+        Method method = ((Planned.Ready) planned).method();
+        assertThat(Replay.of(shaft, method, narrow).faults()).isEmpty();
+        assertThat(DemoMethods.setUpsWith(method, Cut.ThreadInside.class))
+                .allSatisfy(setUp -> assertThat(setUp.holding())
+                        .isInstanceOfSatisfying(
+                                Holding.InChuck.class,
+                                chuck -> assertThat(chuck.support()).isInstanceOf(Holding.Support.FixedSteady.class)));
     }
 }

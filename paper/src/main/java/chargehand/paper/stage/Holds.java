@@ -16,6 +16,7 @@ final class Holds {
             case Holding.InChuck chuck -> chuck(chuck);
             case Holding.InCollet collet -> new Hold.Collet(grip(collet.grip()), support(collet.support()));
             case Holding.BetweenCentres centres -> new Hold.Centres(grip(centres.dog()));
+            case Holding.OnStub stub -> new Hold.StubMandrel(new Hold.Grip(stub.from(), stub.to(), stub.bore()));
             case Holding.OnMandrel mandrel ->
                 new Hold.Mandrel(new Hold.Grip(mandrel.from(), mandrel.to(), mandrel.bore()));
             case Holding.InDividingHead head -> new Hold.DividingHead(grip(head.grip()), support(head.support()));
@@ -59,6 +60,7 @@ final class Holds {
             case Holding.InCollet collet -> collet.headstock();
             case Holding.BetweenCentres centres -> centres.driven();
             case Holding.OnMandrel mandrel -> mandrel.headstock();
+            case Holding.OnStub stub -> stub.headstock();
             case Holding.InDividingHead head -> head.headstock();
             case Holding.LaidAcross laid -> End.A;
             case Holding.InVice vice -> End.A;
@@ -76,6 +78,7 @@ final class Holds {
             case Holding.InDividingHead head -> Optional.of(front(head.grip(), head.headstock()));
             case Holding.BetweenCentres centres -> Optional.empty();
             case Holding.OnMandrel mandrel -> Optional.empty();
+            case Holding.OnStub stub -> Optional.empty();
             case Holding.LaidAcross laid -> Optional.empty();
             case Holding.InVice vice -> Optional.empty();
             case Holding.Clamped clamped -> Optional.empty();

@@ -38,10 +38,11 @@ final class ToolingForm {
 
     private static Optional<Tooling.Mandrel> mandrel(KitForm row) {
         String name = row.name();
+        var kind = row.word("kind", Tooling.MandrelKind.TAPER);
         var bore = row.span("bore");
         var length = row.length("length");
         var runOut = row.lengthOrNone("run-out");
-        return row.build(() -> new Tooling.Mandrel(name, bore, length, runOut));
+        return row.build(() -> new Tooling.Mandrel(name, kind, bore, length, runOut));
     }
 
     /** Everything that the files list, taken together; the largest die holder counts. */

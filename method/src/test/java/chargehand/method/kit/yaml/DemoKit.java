@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 
 /** The kit and rack files at the root of the project, as a user would write them. */
@@ -64,7 +65,14 @@ public final class DemoKit {
 
     /** The kit, which must be sound. */
     public static Kit kit() {
-        KitRead read = KitFiles.read(files());
+        return kitWith(UnaryOperator.identity());
+    }
+
+    /** The kit with its files' texts changed, which must leave it sound. */
+    public static Kit kitWith(UnaryOperator<String> change) {
+        Map<String, String> changed = files();
+        changed.replaceAll((name, text) -> change.apply(text));
+        KitRead read = KitFiles.read(changed);
         assertThat(read).isInstanceOf(KitRead.Sound.class);
         return ((KitRead.Sound) read).kit();
     }

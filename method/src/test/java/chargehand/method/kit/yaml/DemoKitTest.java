@@ -93,7 +93,7 @@ final class DemoKitTest {
         assertThat(tooling.dies()).hasSize(21);
         assertThat(tooling.millCutters()).hasSize(10);
         assertThat(tooling.millCutters(MillCutter.SlotDrill.class)).hasSize(5);
-        assertThat(tooling.mandrels()).hasSize(2);
+        assertThat(tooling.mandrels()).hasSize(4);
         assertThat(tooling.gauges()).hasSize(25);
         assertThat(tooling.gauges(Gauge.Micrometer.class)).hasSize(10);
         assertThat(tooling.deburring()).hasSize(3);
