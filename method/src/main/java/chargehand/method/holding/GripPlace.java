@@ -1,6 +1,7 @@
 package chargehand.method.holding;
 
 import chargehand.measure.Length;
+import chargehand.method.plan.Holding;
 import chargehand.method.task.Shape;
 import chargehand.method.task.Task;
 import chargehand.method.work.Blanks;
@@ -91,8 +92,16 @@ record GripPlace(End headstock, Length stop, Length inner, Length diameter, int 
         return Length.least(jawLength, headstock.distance(jawFront(), inner));
     }
 
+    /** The shortest grip that holds the work here, where it is gripped by so much. */
+    Length leastGrip(Standing work, Length grip, Holding.Support support) {
+        Length overhang = Overhang.of(work, this).length();
+        return isSeated(work, grip) && GripRules.isDisc(diameter, overhang)
+                ? GripRules.leastSeated(diameter)
+                : GripRules.leastGrip(diameter, overhang, !(support instanceof Holding.Support.None));
+    }
+
     /** Whether the work sits back against the steps of jaws that bear on so much of it: nothing but an edge lies behind. */
-    boolean isSeated(Standing work, Length grip) {
+    private boolean isSeated(Standing work, Length grip) {
         Length behind = headstock.distance(jawFront(), work.outerEnd(headstock)).minus(grip);
         return !work.isOnBar() && !behind.isMoreThan(MOST_BEHIND);
     }

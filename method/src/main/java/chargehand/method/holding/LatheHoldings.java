@@ -153,11 +153,7 @@ final class LatheHoldings {
 
     private boolean isSound(GripPlace place, Length grip, Length jawLength, Holding.Support support) {
         Overhang overhang = Overhang.of(work, place);
-        boolean supported = !(support instanceof Holding.Support.None);
-        Length least = place.isSeated(work, grip) && GripRules.isDisc(place.diameter(), overhang.length())
-                ? GripRules.leastSeated(place.diameter())
-                : GripRules.leastGrip(place.diameter(), overhang.length(), supported);
-        return !grip.isLessThan(least)
+        return !grip.isLessThan(place.leastGrip(work, grip, support))
                 && passesBehind(place, jawLength)
                 && isStiff(place, overhang, support)
                 && !overhang.length().isMoreThan(lathe.room().betweenCentres());

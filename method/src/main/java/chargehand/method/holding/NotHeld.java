@@ -3,7 +3,6 @@ package chargehand.method.holding;
 import chargehand.measure.Length;
 import chargehand.measure.LengthText;
 import chargehand.measure.LengthUnit;
-import chargehand.method.holding.GripRules.Steadying;
 import chargehand.method.kit.Chuck;
 import chargehand.method.kit.ColletSet;
 import chargehand.method.kit.DividingHead;
@@ -11,6 +10,7 @@ import chargehand.method.kit.Holders;
 import chargehand.method.kit.Lathe;
 import chargehand.method.kit.Machine;
 import chargehand.method.kit.Mill;
+import chargehand.method.plan.Holding;
 import chargehand.method.task.Task;
 import chargehand.method.wish.HolderName;
 import chargehand.method.work.Blanks;
@@ -103,7 +103,8 @@ public final class NotHeld {
     private Optional<Broken> inChuck(Lathe lathe, Chuck chuck, GripPlace place) {
         return isUneven(chuck, place)
                 .or(() -> outOfRange(chuck, place))
-                .or(() -> unsound(lathe, place, chuck.jawLength()));
+                .or(() -> unsound(lathe, place, chuck.jawLength()))
+                .or(() -> broken(6, "The wall under the jaws is so thin that hard jaws would press it out of round."));
     }
 
     private static Optional<Broken> isUneven(Chuck chuck, GripPlace place) {
@@ -135,7 +136,7 @@ public final class NotHeld {
     private Optional<Broken> unsound(Lathe lathe, GripPlace place, Length jawLength) {
         Overhang overhang = Overhang.of(work, place);
         Length grip = place.grip(jawLength);
-        Length wanted = GripRules.leastGrip(place.diameter(), overhang.length(), false);
+        Length wanted = place.leastGrip(work, grip, new Holding.Support.None());
         if (grip.isLessThan(wanted)) {
             return broken(
                     2,
@@ -155,7 +156,7 @@ public final class NotHeld {
     }
 
     private static Optional<Broken> tooSlender(Overhang overhang) {
-        double most = GripRules.mostOut(Steadying.NONE);
+        double most = GripRules.mostOut(new Holding.Support.None());
         return overhang.slenderness() <= most
                 ? Optional.empty()
                 : broken(
