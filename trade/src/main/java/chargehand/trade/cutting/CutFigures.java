@@ -8,7 +8,7 @@ import chargehand.trade.sum.Figure;
 final class CutFigures {
     private CutFigures() {}
 
-    static Answer of(CutSettings settings) {
+    static Answer of(CutSettings settings, CutSettings.Limit limit) {
         var spindle = settings.spindle();
         var answer = new Answer()
                 .with("speed", Figure.of(spindle.wanted()))
@@ -29,7 +29,7 @@ final class CutFigures {
         settings.load().ifPresent(load -> addLoad(answer, load));
         settings.time().ifPresent(time -> answer.with("time", Figure.of(time)));
         settings.roughness().ifPresent(mean -> answer.with("roughness", Figure.of(mean)));
-        return answer.with("limit", Figure.of(settings.limit().say()));
+        return answer.with("limit", Figure.of(limit.say()));
     }
 
     private static void addLoad(Answer answer, CutSettings.Load load) {

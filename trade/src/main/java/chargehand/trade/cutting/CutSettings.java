@@ -65,7 +65,9 @@ public record CutSettings(
         /** Even the slowest speed is faster than tool and material suit. */
         SLOWEST("the machine's slowest speed, which is faster than suits"),
         /** A faster feed would leave too rough a finish. */
-        FINISH("the finish that is wanted");
+        FINISH("the finish that is wanted"),
+        /** A heavier cut would bend the work further away. */
+        STIFFNESS("the stiffness of the work, which bends away from the tool");
 
         private final String say;
 

@@ -14,6 +14,7 @@ import chargehand.trade.sum.Answer;
 import chargehand.trade.sum.Asked;
 import chargehand.trade.sum.Example;
 import chargehand.trade.sum.Field;
+import chargehand.trade.sum.Figure;
 import chargehand.trade.sum.Kind;
 import chargehand.trade.sum.Kinds;
 import chargehand.trade.sum.Refusal;
@@ -23,11 +24,17 @@ import chargehand.trade.sum.Sum;
 import chargehand.trade.sum.Working;
 import com.google.auto.service.AutoService;
 import java.util.List;
+import java.util.Optional;
 
 /** Speed, feed, passes, force, power, time and finish of a cut. */
 @AutoService(Sum.class)
 public final class CutSum implements Sum {
     private static final int MOST_STEPS = 100;
+
+    /** On the diameter: what a cut may leave the work larger by before it is its stiffness that limits (common practice). */
+    private static final Length ROUGH = Length.mm(0.1);
+
+    private static final Length FINE = Length.mm(0.02);
     private static final Source AS_GIVEN = new Source("as given");
 
     private static final Kind<Length> SIZE = Kinds.where(
@@ -88,6 +95,10 @@ public final class CutSum implements Sum {
             "How it grows as the chip gets thinner, mc",
             Kinds.where(Kinds.NUMBER, mc -> mc.value() >= 0 && mc.value() < 1, "must lie between 0 and 1"),
             "0.22, with the cutting force; left out, 0 for a force that stays the same");
+    private static final Field<Length> STANDS_OUT = Field.optional(
+            "standsOut", "How far the work stands out of the chuck", SIZE, "100 mm; tells how far turning bends it");
+    private static final Field<Boolean> CENTRE =
+            Field.optional("centre", "Whether its other end runs on a centre", Kinds.YES_NO, "no", "yes or no");
     private static final Field<Length> NOSE =
             Field.optional("nose", "Nose radius", SIZE, "0.4 mm; gives the finish left in theory");
 
@@ -124,7 +135,9 @@ public final class CutSum implements Sum {
                 FINISH,
                 NOSE,
                 CUTTING_FORCE,
-                THINNING);
+                THINNING,
+                STANDS_OUT,
+                CENTRE);
     }
 
     @Override
@@ -143,6 +156,10 @@ public final class CutSum implements Sum {
                 Result.sometimes("motor", "Power the motor gives for it"),
                 Result.sometimes("time", "Cutting time"),
                 Result.sometimes("roughness", "Finish left in theory, Ra").shownFine(),
+                Result.sometimes("bends", "How far the work bends from the tool")
+                        .shownFine(),
+                Result.sometimes("larger", "How much larger it turns there, on diameter")
+                        .shownFine(),
                 Result.always("limit", "What limits it"));
     }
 
@@ -159,7 +176,29 @@ public final class CutSum implements Sum {
         }
         working.caution("These are starting values for a sound set-up: long, slender or loosely held work takes less."
                 + " Guards on, chips away from hands, key out of the chuck.");
-        return CutFigures.of(settings);
+        Optional<Length> larger = asked.find(STANDS_OUT).flatMap(far -> larger(far, settings, asked, working));
+        boolean bent = larger.filter(much -> much.isMoreThan(asked.has(FINISH) ? FINE : ROUGH))
+                .isPresent();
+        if (bent) {
+            working.caution(
+                    "The work bends more than is good: bring up a centre or a steady, hold it shorter, or take a"
+                            + " lighter cut with a sharp tool of small nose. Slender work can climb over the tool and be thrown.");
+        }
+        Answer answer = CutFigures.of(settings, bent ? CutSettings.Limit.STIFFNESS : settings.limit());
+        larger.ifPresent(much -> answer.with("bends", Figure.of(much.half())).with("larger", Figure.of(much)));
+        return answer;
+    }
+
+    /** How much larger work that bends is turned; empty where no cutting force is published for its material. */
+    private static Optional<Length> larger(Length far, CutSettings settings, Asked asked, Working working) {
+        if (asked.get(KIND) != Operation.TURN) {
+            throw Refusal.of(STANDS_OUT, "bending is reckoned for turning alone: leave this out.");
+        }
+        var work = new WorkBending(asked.get(DIAMETER), far, asked.get(CENTRE));
+        return settings.load()
+                .map(load -> work.by(
+                                load.force(), asked.get(MATERIAL).physical().elasticModulus(), working)
+                        .times(2));
     }
 
     private static CutSettings plan(Cut cut, Working working) {

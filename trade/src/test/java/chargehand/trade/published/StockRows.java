@@ -16,6 +16,7 @@ final class StockRows {
         return Topic.of("stock.json")
                 .asks("cutting_stock", StockRows::cuttingList)
                 .asksEach("bar_needed", StockRows::barNeeded)
+                .asks("deflection", StockRows::bent)
                 .asksEach("allowance", StockRows::allowance);
     }
 
@@ -60,6 +61,21 @@ final class StockRows {
                 bars(pieces, String.valueOf(least), row).says("used", 1),
                 bars(pieces, least - 0.01 + "", row).says("used", 2),
                 bars(pieces, row.wantText("with_drop"), row).says("used", 1));
+    }
+
+    /** Half of the force along the cut bends the work, so the cut is given twice the row's: a chip of 0.1 mm² at so much. */
+    private static Query bent(PublishedRow row) {
+        return Query.of("cut")
+                .with("kind", "turn")
+                .with("material", "EN8")
+                .with("diameter", row.text("d") + " mm")
+                .with("depth", "1 mm")
+                .with("feeds", "0.1 mm")
+                .with("cuttingForce", 2 * row.number("F") / 0.1 + " MPa")
+                .with("standsOut", row.text("L") + " mm")
+                .with("centre", row.text("support").equals("chuck_and_centre") ? "yes" : "no")
+                .gives("bends.mm", row, "y_mm")
+                .gives("larger.mm", row, "diameter_error_mm");
     }
 
     /** What is left on for usual sizes lies within the remembered ranges; a kerf in its range is what a cutting list takes. */

@@ -37,8 +37,6 @@ final class AnswerRange {
             "up",
             "plateHoles",
             "plateRatio",
-            "across",
-            "up",
             "C",
             "F");
 
