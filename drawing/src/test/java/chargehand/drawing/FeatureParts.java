@@ -10,9 +10,12 @@ import chargehand.part.Knurl;
 import chargehand.part.Made;
 import chargehand.part.OnEnd;
 import chargehand.part.Part;
+import chargehand.part.Section;
+import chargehand.part.Stretch;
 import chargehand.part.ToothSize;
 import chargehand.trade.thread.ScrewThread;
 import java.util.List;
+import java.util.Optional;
 
 /** Parts with what is cut, knurled and drilled besides turning; all invented. */
 public final class FeatureParts {
@@ -115,7 +118,31 @@ public final class FeatureParts {
                 .part("KH-306", "phosphor bronze PB1");
     }
 
+    /** A winch shaft that comes back to be turned under size and screwed anew, its collar and bearing left alone. */
+    public static Part altered() {
+        Turning t = Turning.mm("Winch shaft to be repaired");
+        Turning.there(t, t.size("40"), "60", "bearing");
+        Turning.there(t, t.size("55"), "15", "collar");
+        return t.outside(new Section.Round(
+                        new Stretch("seat", t.size("70"), t.plain(), t.plain(), Made.HERE, Optional.of(t.size("40"))),
+                        t.letters("38", "h7", -0.025, 0)))
+                .outside(new Section.Threaded(
+                        new Stretch(
+                                "thread",
+                                t.size("30"),
+                                t.plain(),
+                                t.chamfer("2"),
+                                Made.HERE,
+                                Optional.of(t.size("32"))),
+                        ScrewThread.parse("M30x2"),
+                        ""))
+                .keyway("keyway", "10", "5", "90", "40")
+                .across(new Across.CrossHole(
+                        "old hole", t.size("6"), t.size("20"), t.through(), Angle.degrees(0), Made.ALREADY))
+                .part("KH-307", "EN8");
+    }
+
     public static List<Part> all() {
-        return List.of(wheel(), pinion(), knurled(), flatted(), flange(), grooved());
+        return List.of(wheel(), pinion(), knurled(), flatted(), flange(), grooved(), altered());
     }
 }

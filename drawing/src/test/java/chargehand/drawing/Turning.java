@@ -15,6 +15,7 @@ import chargehand.part.End;
 import chargehand.part.GeneralTolerance;
 import chargehand.part.InBore;
 import chargehand.part.Knurl;
+import chargehand.part.Made;
 import chargehand.part.OnEnd;
 import chargehand.part.Part;
 import chargehand.part.Section;
@@ -133,6 +134,12 @@ public final class Turning {
     public Turning knurled(String name, String diameter, String length, Knurl pattern, String pitch) {
         return outside(new Section.Knurled(
                 stretch(name, length, chamfer("1"), chamfer("1")), size(diameter), pattern, written(pitch)));
+    }
+
+    /** Adds a plain round that was there when the work came in. */
+    public static void there(Turning t, Size diameter, String length, String name) {
+        Stretch stretch = new Stretch(name, t.size(length), t.plain(), t.plain(), Made.ALREADY, Optional.empty());
+        t.outside(new Section.Round(stretch, diameter));
     }
 
     public Turning outside(Section section) {

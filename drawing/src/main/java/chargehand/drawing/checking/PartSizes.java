@@ -41,6 +41,7 @@ final class PartSizes {
     private final Set<Length> along = new TreeSet<>();
     private final Set<Length> upward = new TreeSet<>();
     private final Set<Length> called = new TreeSet<>();
+    private final Set<String> circles = new HashSet<>();
 
     PartSizes(Part part) {
         switch (part.body()) {
@@ -183,19 +184,22 @@ final class PartSizes {
                 for (int i = 0; i < hole.circle().count(); i++) {
                     diameter(hole.diameter());
                 }
-                circle(hole.circle(), hole.depth());
+                circle(hole.end(), hole.circle(), hole.depth());
             }
             case OnEnd.Tapped hole -> {
                 for (int i = 0; i < hole.circle().count(); i++) {
                     thread(hole.thread(), hole.fit());
                 }
-                circle(hole.circle(), hole.depth());
+                circle(hole.end(), hole.circle(), hole.depth());
             }
         }
     }
 
-    private void circle(HoleCircle circle, Depth depth) {
-        diameter(circle.diameter());
+    /** A circle that several kinds of holes in one face stand on is given once. */
+    private void circle(End end, HoleCircle circle, Depth depth) {
+        if (circles.add(end + " " + circle.diameter().length())) {
+            diameter(circle.diameter());
+        }
         called(depth);
     }
 

@@ -16,7 +16,9 @@ import chargehand.part.InBore;
 import chargehand.part.OnEnd;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /** The sizes that an end view gives: keyways of bores by their width and by how far it is to their floor, holes on circles. */
@@ -81,9 +83,12 @@ public record EndCallouts(Look look, End from) {
             far += AxialTiers.NEXT;
         }
         List<List<Placing>> ways = new ArrayList<>();
+        Set<Length> circles = new HashSet<>();
         for (FaceHole hole : holes()) {
             ways.add(callout(hole, text));
-            ways.add(circle(hole, text));
+            if (circles.add(hole.circle().diameter().length())) {
+                ways.add(circle(hole, text));
+            }
         }
         return Arranger.place(board, ways).placed();
     }

@@ -48,7 +48,7 @@ record InBoreWays(Subject subject) {
             Length at = groove.from().plus(groove.to().minus(groove.from()).times(part));
             tips.add(new Point(subject.x(at), -up));
         }
-        return past(wording, tips, up > 0 && subject.isCut(Side.ABOVE));
+        return past(wording, tips, up > 0);
     }
 
     private List<Placing> recess(InBore.Recess recess) {

@@ -46,6 +46,8 @@ final class BoreGrooveLines {
             Side side = bearing.isUp() ? Side.ABOVE : Side.BELOW;
             if (side.isCut(look.cut())) {
                 cut(side);
+            } else {
+                hidden(side);
             }
         } else if (bearing.towards() < 0) {
             for (Side side : Side.values()) {
@@ -69,6 +71,13 @@ final class BoreGrooveLines {
         wall.add(at(side, to, floor));
         wall.add(at(side, from, floor));
         lines.cutOuts.add(wall);
+    }
+
+    /** In the half that is not cut: its floor alone, since no other view shows how far it goes. */
+    private void hidden(Side side) {
+        Point begin = at(side, from, floor);
+        Point end = at(side, to, floor);
+        lines.pencil.line(LineStyle.HIDDEN, List.of(at(side, from, edge), begin, end, at(side, to, edge)));
     }
 
     /** Its two edges on the wall behind, as far as they lie in a half that is cut. */

@@ -65,6 +65,7 @@ final class ViewCases {
         cases.put("knurl", () -> features(FeatureParts.knurled(), Cut.NONE));
         cases.put("flat", () -> features(FeatureParts.flatted(), Cut.NONE));
         cases.put("flange-holes", () -> features(FeatureParts.flange(), Cut.HALF));
+        cases.put("altered", () -> features(FeatureParts.altered(), Cut.NONE));
         cases.put("oil-groove", () -> features(FeatureParts.grooved(), Cut.FULL));
         return cases;
     }

@@ -1,0 +1,142 @@
+package chargehand.drawing.view;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import chargehand.drawing.FeatureParts;
+import chargehand.drawing.picture.LineStyle;
+import chargehand.drawing.picture.Mark;
+import chargehand.drawing.picture.Point;
+import chargehand.drawing.picture.Segment;
+import chargehand.part.Body;
+import chargehand.part.End;
+import chargehand.part.Part;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** What is cut, knurled and drilled besides turning is drawn where the part has it; ISO 2203 and ISO 128-3 from memory. */
+final class FeatureViewsTest {
+    private static final double EXACT = 1e-6;
+
+    /** 24 teeth of module 3: pitch circle 72, root 72 - 2 × 1.25 × 3 = 64.5 (ISO 53). */
+    @Test
+    void of_aWheelCutByHalf_leavesTheTeethUnhatched() {
+        List<Mark> marks = side(FeatureParts.wheel(), Cut.HALF).marks();
+
+        assertThat(Drawn.of(marks, LineStyle.CHAIN).heightsAt(20)).contains(36.0, -36.0);
+        assertThat(Drawn.of(marks, LineStyle.WIDE).heightsAt(20)).contains(39.0, -39.0, -32.25);
+        assertThat(Drawn.of(marks, LineStyle.HATCH).lines())
+                .allMatch(line -> line.from().y() < 32.25 + EXACT && line.to().y() < 32.25 + EXACT);
+    }
+
+    @Test
+    void of_aWheelSeenFromOutside_showsNoRootLine() {
+        List<Mark> marks = side(FeatureParts.pinion(), Cut.NONE).marks();
+        double pitch = 14 / 6.0 * 25.4 / 2;
+
+        assertThat(Drawn.of(marks, LineStyle.CHAIN).heightsAt(50)).anyMatch(height -> Math.abs(height - pitch) < 1e-4);
+        assertThat(Drawn.of(marks, LineStyle.WIDE).heightsAt(50)).hasSize(2);
+    }
+
+    /** Bore 25 and keyway 3.3 deep: the floor lies 15.8 from the axis, 8 wide. */
+    @Test
+    void of_aKeyedBore_putsTheFloorWhereItIsInBothViews() {
+        Look look = look(FeatureParts.wheel(), Cut.HALF, 2);
+        Drawn side = Drawn.of(SideView.of(look).marks(), LineStyle.WIDE);
+        Drawn end = Drawn.of(EndView.of(look, End.B).marks(), LineStyle.WIDE);
+
+        assertThat(side.heightsAt(2 * 20)).anyMatch(height -> Math.abs(height + 2 * 15.8) < EXACT);
+        assertThat(end.passes(new Point(0, 2 * 15.8), EXACT)).isTrue();
+        assertThat(end.passes(new Point(2 * 4, 2 * 14), EXACT)).as("its side").isTrue();
+        assertThat(end.passes(new Point(0, 2 * 12.5), 0.2))
+                .as("the bore is open there")
+                .isFalse();
+    }
+
+    @Test
+    void of_holesOnACircle_showsEachInTheEndViewAndOneInTheSection() {
+        Look look = look(FeatureParts.flange(), Cut.HALF, 1);
+        List<Mark.Circle> holes = EndView.of(look, End.A).marks().stream()
+                .filter(Mark.Circle.class::isInstance)
+                .map(Mark.Circle.class::cast)
+                .filter(circle -> circle.style() == LineStyle.WIDE && circle.radius() == 5.5)
+                .toList();
+
+        assertThat(holes).hasSize(6).allMatch(hole -> Math.abs(hole.centre().distance(new Point(0, 0)) - 42.5) < EXACT);
+        List<Double> walls = Drawn.of(SideView.of(look).marks(), LineStyle.WIDE).heightsAt(7);
+        assertThat(walls).contains(-42.5 - 5.5, -42.5 + 5.5);
+    }
+
+    /** A blind tapped hole: full thread 14 deep, then room for the tap, then the point of the drill. */
+    @Test
+    void of_tappedHolesInAFace_endsThreadBeforeHole() {
+        List<Mark> marks = side(FeatureParts.flange(), Cut.HALF).marks();
+        Drawn wide = Drawn.of(marks, LineStyle.WIDE);
+        double minor = (8 - 1.0825 * 1.25) / 2;
+
+        assertThat(wide.passes(new Point(44 - 14, 22.5), EXACT))
+                .as("end of full thread")
+                .isTrue();
+        assertThat(wide.heightsAt(28)).anyMatch(height -> Math.abs(height + 22.5 + minor) < 0.02);
+        double tip = 44 - 14 - 5 * 1.25 - minor / Math.tan(Math.toRadians(59));
+        assertThat(wide.passes(new Point(tip, 22.5), 0.05))
+                .as("point of the drill")
+                .isTrue();
+    }
+
+    /** 14 over the flat on 16: the flat lies 6 from the axis, 2 √(64 − 36) wide. */
+    @Test
+    void of_flats_crossesTheOneInFrontAndLowersTheOutlineAtTheOther() {
+        List<Mark> marks = side(FeatureParts.flatted(), Cut.NONE).marks();
+        double half = Math.sqrt(64 - 36);
+
+        assertThat(Drawn.of(marks, LineStyle.NARROW).lines()).hasSize(2);
+        assertThat(Drawn.of(marks, LineStyle.WIDE).heightsAt(80)).anyMatch(height -> Math.abs(height - half) < EXACT);
+        assertThat(Drawn.of(marks, LineStyle.WIDE).heightsAt(27).getFirst()).isCloseTo(-8, within(EXACT));
+    }
+
+    @Test
+    void of_aFlat_cutsTheCircleInTheEndView() {
+        Drawn end = Drawn.of(
+                EndView.of(look(FeatureParts.flatted(), Cut.NONE, 1), End.A).marks(), LineStyle.WIDE);
+
+        assertThat(end.passes(new Point(0, 8), EXACT)).isTrue();
+        assertThat(end.passes(new Point(0, 10), 0.5)).isFalse();
+        assertThat(end.passes(new Point(0, -10), 0.05)).isTrue();
+    }
+
+    @Test
+    void of_aKnurl_patternsAPartOfItWithinItsOutline() {
+        List<Segment> pattern =
+                Drawn.of(side(FeatureParts.knurled(), Cut.NONE).marks(), LineStyle.NARROW).lines().stream()
+                        .filter(line -> line.to().x() <= 16 + EXACT)
+                        .toList();
+
+        assertThat(pattern)
+                .hasSizeGreaterThan(20)
+                .allMatch(line -> Math.abs(line.from().y()) <= 15 + EXACT);
+        assertThat(pattern).allMatch(line -> line.from().x() >= 16 * 0.6 - 0.5);
+    }
+
+    @Test
+    void of_aPartThatComesBack_drawsWhatIsThereInDashesAndDots() {
+        List<Mark> marks = side(FeatureParts.altered(), Cut.NONE).marks();
+        Drawn wide = Drawn.of(marks, LineStyle.WIDE);
+        Drawn quiet = Drawn.of(marks, LineStyle.DOUBLE_CHAIN);
+
+        assertThat(wide.heightsAt(30)).as("bearing").isEmpty();
+        assertThat(quiet.heightsAt(30)).contains(20.0, -20.0);
+        assertThat(quiet.heightsAt(68)).contains(27.5, -27.5);
+        assertThat(wide.heightsAt(85)).as("seat").contains(19.0, -19.0);
+        assertThat(wide.passes(new Point(75, 24), EXACT)).as("the new shoulder").isTrue();
+        assertThat(quiet.passes(new Point(20, 3), 0.05)).as("the old hole").isTrue();
+    }
+
+    private static View side(Part part, Cut cut) {
+        return SideView.of(look(part, cut, 1));
+    }
+
+    private static Look look(Part part, Cut cut, double scale) {
+        return Look.of((Body.Turned) part.body(), AxialScale.of(scale), cut);
+    }
+}
