@@ -99,4 +99,87 @@ public sealed interface Across extends Feature {
             return Length.ZERO;
         }
     }
+
+    /**
+     * A hole for a taper pin of 1 in 50, through the whole part and square to the axis; its large end lies at its angle
+     * round the axis.
+     *
+     * @param nominal the size of the pin: the diameter at its small end (ISO 2339)
+     * @param at where its centre lies, from end A
+     * @param with the part that must be in place when it is drilled and reamed; empty where it is made in this part alone
+     */
+    record TaperPin(String name, Size nominal, Size at, String with, Angle around, Made made) implements Across {
+        /** How much the diameter grows over one unit of length. */
+        public static final double TAPER = 1.0 / 50;
+
+        /** A parallel hole of the pin's size in its place, as it is drilled and as it is drawn. */
+        public CrossHole drilled() {
+            return new CrossHole(name, nominal, at, new Depth.Through(), around, made);
+        }
+
+        /** The hole at its large end, in a part so thick. */
+        public Length largeEnd(Length thickness) {
+            return nominal.length().plus(thickness.times(TAPER));
+        }
+
+        @Override
+        public Length begins() {
+            return at.length().minus(nominal.length().half());
+        }
+
+        @Override
+        public Length ends() {
+            return at.length().plus(nominal.length().half());
+        }
+
+        @Override
+        public Length wide() {
+            return nominal.length();
+        }
+    }
+
+    /**
+     * A straight cut along the axis, as with a saw: through one wall of a hollow part, so that it springs, or through the
+     * whole part.
+     *
+     * @param from where it begins, from end A
+     * @param length along the axis
+     * @param walls how much it goes through
+     */
+    record Slit(String name, Size width, Size from, Size length, Walls walls, Angle around, Made made)
+            implements Across {
+        @Override
+        public Length begins() {
+            return from.length();
+        }
+
+        @Override
+        public Length ends() {
+            return from.length().plus(length.length());
+        }
+
+        @Override
+        public Length wide() {
+            return width.length();
+        }
+    }
+
+    /** How much of a part a slit goes through. */
+    enum Walls {
+        /** From the outside into the bore. */
+        ONE("one"),
+        /** Right through, out at the other side. */
+        BOTH("both");
+
+        private final String text;
+
+        Walls(String text) {
+            this.text = text;
+        }
+
+        /** As a part file writes it. */
+        public String text() {
+            return text;
+        }
+    }
 }

@@ -192,6 +192,11 @@ final class PartSizes {
                 }
                 circle(hole.end(), hole.circle(), hole.depth());
             }
+            case OnEnd.Slot slot -> {
+                sizes.add(slot.width());
+                sizes.add(slot.depth());
+            }
+            case OnEnd.Centre centre -> {}
         }
     }
 
@@ -316,6 +321,18 @@ final class PartSizes {
                 turned.outside()
                         .forEach(section -> lengths.add(
                                 section.diameterTowardsA().minus(keyway.depth().length())));
+            }
+            case Across.TaperPin pin -> {
+                sizes.add(pin.nominal());
+                sizes.add(pin.at());
+                along.add(pin.at().length());
+            }
+            case Across.Slit slit -> {
+                sizes.add(slit.width());
+                sizes.add(slit.length());
+                sizes.add(slit.from());
+                along.add(slit.begins());
+                along.add(slit.ends());
             }
             case Across.Flat flat -> {
                 sizes.add(flat.depth().size());

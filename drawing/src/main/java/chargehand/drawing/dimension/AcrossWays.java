@@ -33,7 +33,9 @@ record AcrossWays(Subject subject) {
         Bearing turn = subject.look().turn();
         for (Across feature : subject.body().across()) {
             switch (feature) {
-                case Across.CrossHole hole -> all.add(hole(hole, Bearing.of(hole, turn)));
+                case Across.CrossHole hole -> all.add(hole(hole, wording(hole), Bearing.of(hole, turn)));
+                case Across.TaperPin pin -> all.add(hole(pin.drilled(), wording(pin), Bearing.of(pin, turn)));
+                case Across.Slit slit -> all.add(slit(slit, Bearing.of(slit, turn)));
                 case Across.Keyway keyway -> {}
                 case Across.Flat flat -> all.add(flat(flat, Bearing.of(flat, turn)));
             }
@@ -53,6 +55,25 @@ record AcrossWays(Subject subject) {
                 : leader.past(List.of(tip), true, -subject.reach().outside(Side.ABOVE));
     }
 
+    private Wording wording(Across.TaperPin pin) {
+        String with = pin.with().isEmpty() ? "" : ", with " + pin.with() + " in place";
+        return Wording.of("taper pin ").then(subject.text().size(pin.nominal())).then(Wording.of(", 1:50" + with));
+    }
+
+    /** A callout for a slit, from where it shows at the outside. */
+    private List<Placing> slit(Across.Slit slit, Bearing bearing) {
+        Length middle = slit.begins().plus(slit.ends()).half();
+        double up = slit.walls() == Across.Walls.BOTH ? Math.abs(bearing.up()) : bearing.up();
+        double height = subject.size(subject.look().solid().outer().radiusBefore(middle)) * up;
+        Wording size = Wording.of("slit ").then(subject.text().size(slit.width()));
+        Wording wording = slit.walls() == Across.Walls.BOTH ? size.then(Wording.of(" right through")) : size;
+        LeaderWays leader = new LeaderWays(Subject.inscription(wording), CALLOUT);
+        Point tip = new Point(subject.x(middle), -height);
+        return height < 0
+                ? leader.past(List.of(tip), false, subject.reach().outside(Side.BELOW))
+                : leader.past(List.of(tip), true, -subject.reach().outside(Side.ABOVE));
+    }
+
     private Wording wording(Across.Flat flat) {
         Wording size = subject.text().size(flat.depth().size());
         return switch (flat.depth()) {
@@ -61,9 +82,9 @@ record AcrossWays(Subject subject) {
         };
     }
 
-    private List<Placing> hole(Across.CrossHole hole, Bearing bearing) {
+    private List<Placing> hole(Across.CrossHole hole, Wording wording, Bearing bearing) {
         boolean through = hole.depth() instanceof Depth.Through;
-        Label label = Subject.inscription(wording(hole));
+        Label label = Subject.inscription(wording);
         double x = subject.x(hole.at().length());
         double half = subject.size(hole.diameter().length()) / 2;
         double outside = subject.reach().outside(Side.ABOVE, hole.at().length());
@@ -108,6 +129,8 @@ record AcrossWays(Subject subject) {
                 case Across.CrossHole hole -> add(Length.ZERO, hole.at().length(), hole.at(), positions);
                 case Across.Keyway keyway -> addStretch(keyway, keyway.from(), keyway.length(), positions);
                 case Across.Flat flat -> addStretch(flat, flat.from(), flat.length(), positions);
+                case Across.TaperPin pin -> add(Length.ZERO, pin.at().length(), pin.at(), positions);
+                case Across.Slit slit -> addStretch(slit, slit.from(), slit.length(), positions);
             }
         }
         return positions;
@@ -126,6 +149,9 @@ record AcrossWays(Subject subject) {
                                 hole.at().length(), subject.size(hole.diameter().length()) / 2 + CENTRE_LINE);
                     case Across.Keyway keyway -> putBoth(keyway, starts);
                     case Across.Flat flat -> putBoth(flat, starts);
+                    case Across.TaperPin pin ->
+                        starts.put(pin.at().length(), subject.size(pin.nominal().length()) / 2 + CENTRE_LINE);
+                    case Across.Slit slit -> putBoth(slit, starts);
                 }
             }
         }

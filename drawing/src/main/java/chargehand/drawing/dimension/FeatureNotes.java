@@ -10,6 +10,7 @@ import chargehand.part.OnEnd;
 import chargehand.part.Section;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
@@ -21,6 +22,7 @@ record FeatureNotes(Subject subject) {
         List<String> notes = new ArrayList<>(angles());
         Body.Turned body = subject.body();
         aslant(notes);
+        ends(notes);
         if (body.inBores().stream().anyMatch(InBore.OilGroove.class::isInstance)) {
             notes.add("Oil grooves are round at the bottom.");
         }
@@ -84,17 +86,35 @@ record FeatureNotes(Subject subject) {
                         turned.add(new Turned(feature.name(), feature.around().degrees())));
         BoreGroove.of(subject.body(), subject.look().solid())
                 .forEach(groove -> turned.add(new Turned(groove.feature().name(), groove.around())));
-        subject.body().onEnds().forEach(feature -> turned.add(first(feature)));
+        subject.body().onEnds().forEach(feature -> turned(feature).ifPresent(turned::add));
         return turned;
     }
 
-    private static Turned first(OnEnd feature) {
+    private static Optional<Turned> turned(OnEnd feature) {
         return switch (feature) {
-            case OnEnd.Drilled hole ->
-                new Turned("the first of " + hole.name(), hole.circle().around().degrees());
-            case OnEnd.Tapped hole ->
-                new Turned("the first of " + hole.name(), hole.circle().around().degrees());
+            case OnEnd.Holes holes ->
+                Optional.of(new Turned(
+                        "the first of " + holes.name(), holes.circle().around().degrees()));
+            case OnEnd.Slot slot ->
+                Optional.of(new Turned(slot.name(), slot.around().degrees()));
+            case OnEnd.Centre centre -> Optional.empty();
         };
+    }
+
+    /** What no view gives of an end. */
+    private void ends(List<String> notes) {
+        for (OnEnd feature : subject.body().onEnds()) {
+            String where = capital(feature.name()) + ", in end " + feature.end() + ": ";
+            switch (feature) {
+                case OnEnd.Holes holes -> {}
+                case OnEnd.Slot slot ->
+                    notes.add(where + subject.text().words(slot.width()) + " wide, "
+                            + subject.text().words(slot.depth()) + " deep, right across.");
+                case OnEnd.Centre centre ->
+                    notes.add(where + "ISO 6411 - " + centre.hole().designation() + ", in millimetres; it "
+                            + centre.stays().text() + " stay.");
+            }
+        }
     }
 
     private static String capital(String name) {

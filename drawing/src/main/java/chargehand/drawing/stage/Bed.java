@@ -58,6 +58,10 @@ record Bed(End headstock, Length origin) {
                 new Across.CrossHole(name, diameter, at(at, along(at.length())), depth, around, made);
             case Across.Keyway(var name, var width, var depth, var from, var length, var around, var made) ->
                 new Across.Keyway(name, width, depth, begins(from, feature), length, around, made);
+            case Across.TaperPin(var name, var nominal, var at, var with, var around, var made) ->
+                new Across.TaperPin(name, nominal, at(at, along(at.length())), with, around, made);
+            case Across.Slit(var name, var width, var from, var length, var walls, var around, var made) ->
+                new Across.Slit(name, width, begins(from, feature), length, walls, around, made);
             case Across.Flat(var name, var depth, var from, var length, var around, var made) ->
                 new Across.Flat(name, depth, begins(from, feature), length, around, made);
         };

@@ -63,6 +63,10 @@ record Held(Stage stage, Bed bed, Solid solid, Profile stock, Hold.Grip grip) {
                     hole.at().length().isMoreThan(from) && hole.at().length().isLessThan(to);
                 case Across.Keyway keyway ->
                     keyway.begins().isMoreThan(from) && keyway.ends().isLessThan(to);
+                case Across.TaperPin pin ->
+                    pin.at().length().isMoreThan(from) && pin.at().length().isLessThan(to);
+                case Across.Slit slit ->
+                    !slit.begins().isLessThan(from) && !slit.ends().isMoreThan(to);
                 case Across.Flat flat ->
                     !flat.begins().isLessThan(from) && !flat.ends().isMoreThan(to);
             };
@@ -168,6 +172,8 @@ record Held(Stage stage, Bed bed, Solid solid, Profile stock, Hold.Grip grip) {
                     case Across.CrossHole hole -> hole.at().length().equals(here);
                     case Across.Keyway keyway -> covers(keyway, here);
                     case Across.Flat flat -> covers(flat, here);
+                    case Across.TaperPin pin -> pin.at().length().equals(here);
+                    case Across.Slit slit -> covers(slit, here);
                 })
                 .findFirst();
     }

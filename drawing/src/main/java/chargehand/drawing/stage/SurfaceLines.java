@@ -149,15 +149,15 @@ final class SurfaceLines {
     /** The walls and the floor of what is cut from above. */
     private List<Point> cutFromAbove(Across feature) {
         return switch (feature) {
-            case Across.CrossHole hole -> {
-                Length half = hole.diameter().length().half();
-                Length at = hole.at().length();
-                Length outer = held.solid().outer().radiusBefore(at);
-                Length depth = switch (hole.depth()) {
-                    case Depth.Through() -> outer.times(2);
-                    case Depth.Blind(Size size) -> size.length();
+            case Across.CrossHole hole -> hole(hole);
+            case Across.TaperPin pin -> hole(pin.drilled());
+            case Across.Slit slit -> {
+                Length outer = held.solid().outer().most(slit.begins(), slit.ends());
+                Length deep = switch (slit.walls()) {
+                    case ONE -> outer.minus(held.solid().inner().most(slit.begins(), slit.ends()));
+                    case BOTH -> outer.times(2);
                 };
-                yield notch(at.minus(half), at.plus(half), outer, depth);
+                yield notch(slit.begins(), slit.ends(), outer, deep);
             }
             case Across.Keyway keyway ->
                 notch(
@@ -174,6 +174,15 @@ final class SurfaceLines {
                         outer.minus(flat.depth().height(outer)));
             }
         };
+    }
+
+    private List<Point> hole(Across.CrossHole hole) {
+        Length outer = held.solid().outer().radiusBefore(hole.at().length());
+        Length depth = switch (hole.depth()) {
+            case Depth.Through() -> outer.times(2);
+            case Depth.Blind(Size size) -> size.length();
+        };
+        return notch(hole.begins(), hole.ends(), outer, depth);
     }
 
     private List<Point> notch(Length from, Length to, Length outer, Length depth) {

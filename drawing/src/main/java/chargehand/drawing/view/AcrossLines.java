@@ -23,6 +23,8 @@ final class AcrossLines {
             switch (feature) {
                 case Across.CrossHole hole -> new HoleLines(look, hole, lines).draw(bearing);
                 case Across.Keyway keyway -> new KeywayLines(look, keyway, lines).draw(bearing);
+                case Across.TaperPin pin -> new HoleLines(look, pin.drilled(), lines).draw(bearing);
+                case Across.Slit slit -> new SlitLines(look, slit, lines).draw(bearing);
                 case Across.Flat flat -> new FlatLines(look, flat, lines).draw(bearing);
             }
             lines.quieten(feature, before);

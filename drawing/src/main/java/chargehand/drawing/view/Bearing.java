@@ -85,7 +85,7 @@ public record Bearing(double degrees) {
 
     /** How well a feature shows: 3 best, 0 not at all. */
     private int shown(Across feature, boolean facing) {
-        boolean through = feature instanceof Across.CrossHole hole && hole.depth() instanceof Depth.Through;
+        boolean through = isThrough(feature);
         if (facing) {
             return isTowards() || (isAway() && through) ? 3 : isUp() || isDown() ? 2 : 1;
         }
@@ -95,6 +95,17 @@ public record Bearing(double degrees) {
     /** How well a groove along a bore shows. */
     private int shown(Cut cut) {
         return isDown() || (isUp() && cut == Cut.FULL) ? 3 : isAway() ? 2 : 0;
+    }
+
+    /** Whether a feature comes out at the other side. */
+    private static boolean isThrough(Across feature) {
+        return switch (feature) {
+            case Across.CrossHole hole -> hole.depth() instanceof Depth.Through;
+            case Across.TaperPin pin -> true;
+            case Across.Slit slit -> slit.walls() == Across.Walls.BOTH;
+            case Across.Keyway keyway -> false;
+            case Across.Flat flat -> false;
+        };
     }
 
     public boolean isUp() {

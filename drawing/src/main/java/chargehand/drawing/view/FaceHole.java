@@ -28,7 +28,7 @@ import java.util.stream.Stream;
  * @param through whether they come out again
  */
 public record FaceHole(
-        OnEnd feature,
+        OnEnd.Holes feature,
         HoleCircle circle,
         Length diameter,
         Optional<ScrewThread> thread,
@@ -37,10 +37,13 @@ public record FaceHole(
         Length threadEnd,
         boolean through) {
     public static List<FaceHole> of(Body.Turned body, Solid solid) {
-        return body.onEnds().stream().map(feature -> of(feature, solid)).toList();
+        return body.onEnds().stream()
+                .filter(OnEnd.Holes.class::isInstance)
+                .map(feature -> of((OnEnd.Holes) feature, solid))
+                .toList();
     }
 
-    private static FaceHole of(OnEnd feature, Solid solid) {
+    private static FaceHole of(OnEnd.Holes feature, Solid solid) {
         return switch (feature) {
             case OnEnd.Drilled hole ->
                 of(hole, hole.circle(), hole.depth(), hole.diameter().length(), Optional.empty(), solid);
@@ -50,7 +53,7 @@ public record FaceHole(
     }
 
     private static FaceHole of(
-            OnEnd feature, HoleCircle circle, Depth depth, Length diameter, Optional<ScrewThread> thread, Solid solid) {
+            OnEnd.Holes feature, HoleCircle circle, Depth depth, Length diameter, Optional<ScrewThread> thread, Solid solid) {
         Metal metal = Metal.at(solid, circle.diameter().length().half(), feature.end());
         return switch (depth) {
             case Depth.Through() ->

@@ -79,10 +79,9 @@ public final class Shortening {
 
     private static Stay stay(Across feature) {
         return switch (feature) {
-            case Across.CrossHole hole -> {
-                Length reach = hole.diameter().length();
-                yield round(hole.at().length(), reach);
-            }
+            case Across.CrossHole hole -> round(hole);
+            case Across.TaperPin pin -> round(pin.drilled());
+            case Across.Slit slit -> new Stay(slit.begins(), slit.ends());
             case Across.Keyway keyway -> new Stay(keyway.begins(), keyway.ends());
             case Across.Flat flat -> new Stay(flat.begins(), flat.ends());
         };
@@ -90,6 +89,11 @@ public final class Shortening {
 
     private static Stay round(Length at, Length reach) {
         return new Stay(at.minus(reach), at.plus(reach));
+    }
+
+    private static Stay round(Across.CrossHole hole) {
+        Length reach = hole.diameter().length();
+        return new Stay(hole.at().length().minus(reach), hole.at().length().plus(reach));
     }
 
     private static boolean meets(Stay stay, Length from, Length to) {

@@ -183,6 +183,8 @@ final class TableHoldings {
                     case Across.Keyway keyway when kind == Choice.Work.KEYWAYING -> angles.add(keyway.around());
                     case Across.Keyway keyway -> {}
                     case Across.Flat flat -> {}
+                    case Across.TaperPin pin -> {}
+                    case Across.Slit slit -> {}
                 }
             }
         }

@@ -7,6 +7,7 @@ import chargehand.part.Feature;
 import chargehand.part.InBore;
 import chargehand.part.OnEnd;
 import chargehand.part.Section;
+import chargehand.part.Stays;
 
 /** The features of a part that no cut of a method can make: a method without them does not make the part. */
 final class NeverCut {
@@ -44,8 +45,13 @@ final class NeverCut {
             case Across.CrossHole hole -> true;
             case Across.Keyway keyway -> true;
             case Across.Flat flat -> false;
+            case Across.TaperPin pin -> false;
+            case Across.Slit slit -> false;
             case InBore inBore -> false;
-            case OnEnd onEnd -> false;
+            case OnEnd.Drilled drilled -> false;
+            case OnEnd.Tapped tapped -> false;
+            case OnEnd.Slot slot -> false;
+            case OnEnd.Centre centre -> centre.stays() != Stays.MUST;
         };
     }
 }

@@ -9,6 +9,8 @@ import chargehand.method.plan.Method;
 import chargehand.method.plan.Operation;
 import chargehand.method.plan.SetUp;
 import chargehand.part.Body;
+import chargehand.part.OnEnd;
+import chargehand.part.Stays;
 import chargehand.part.Tie;
 import chargehand.part.shape.Solid;
 import java.util.ArrayList;
@@ -72,7 +74,17 @@ final class TurnedReplay {
         new NeverCut(asked.body(), faults).check();
         var end = new FinalCheck(wanted, work, faults);
         Length worst = end.check();
+        centresThatMustNotStay(end.remains());
         return new Proof(faults.list().isEmpty(), worst, faults.list(), stages, end.remains());
+    }
+
+    private void centresThatMustNotStay(List<Features.CentreHole> remains) {
+        asked.body().onEnds().stream()
+                .filter(feature -> feature instanceof OnEnd.Centre centre && centre.stays() == Stays.MUST_NOT)
+                .forEach(feature -> faults.unless(
+                        remains.stream().noneMatch(centre -> centre.end() == feature.end()),
+                        Fault.Code.NOT_AS_DRAWN,
+                        () -> "a centre hole stays in end " + feature.end() + ", where none may"));
     }
 
     /** Work that does not stay on its bar is sawn off before anything else. */

@@ -118,6 +118,8 @@ final class Owned {
             case Across.CrossHole hole -> hasDrill(hole.diameter().length());
             case Across.Keyway keyway -> hasSlotDrill(keyway.width().length());
             case Across.Flat flat -> false;
+            case Across.TaperPin pin -> false;
+            case Across.Slit slit -> false;
         };
     }
 

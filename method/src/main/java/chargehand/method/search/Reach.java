@@ -244,6 +244,8 @@ final class Reach {
                         && laid.around().equals(keyway.around())
                         && owned.hasSlotDrill(keyway.width().length());
             case Across.Flat flat -> false;
+            case Across.TaperPin pin -> false;
+            case Across.Slit slit -> false;
         };
     }
 

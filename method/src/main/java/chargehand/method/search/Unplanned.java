@@ -63,6 +63,13 @@ final class Unplanned {
                         });
             case OnEnd.Drilled drilled -> Optional.of("Holes on a circle");
             case OnEnd.Tapped tapped -> Optional.of("Tapped holes on a circle");
+            case OnEnd.Slot slot -> Optional.of("Slots across an end");
+            case OnEnd.Centre centre ->
+                switch (centre.stays()) {
+                    case MAY -> Optional.empty();
+                    case MUST -> Optional.of("Centre holes that must stay");
+                    case MUST_NOT -> Optional.of("Ends in which no centre hole may stay");
+                };
             case Bore bore -> Optional.empty();
         };
     }
@@ -82,6 +89,8 @@ final class Unplanned {
     private static Optional<String> kind(Across across) {
         return switch (across) {
             case Across.Flat flat -> Optional.of("Single flats");
+            case Across.TaperPin pin -> Optional.of("Taper-pin holes");
+            case Across.Slit slit -> Optional.of("Slits");
             case Across.CrossHole hole -> Optional.empty();
             case Across.Keyway keyway -> Optional.empty();
         };

@@ -124,8 +124,14 @@ final class TableWork {
         return switch (across) {
             case Across.CrossHole hole -> crossHole(hole);
             case Across.Keyway keyway -> List.of(keyway(keyway));
-            case Across.Flat flat -> throw new IllegalStateException("no holding is found for a single flat: " + flat);
+            case Across.Flat flat -> throw notPlanned(flat);
+            case Across.TaperPin pin -> throw notPlanned(pin);
+            case Across.Slit slit -> throw notPlanned(slit);
         };
+    }
+
+    private static IllegalStateException notPlanned(Across across) {
+        return new IllegalStateException("no holding is found for what is not planned: " + across);
     }
 
     private List<Draft> crossHole(Across.CrossHole hole) {

@@ -85,6 +85,8 @@ final class TurnedStage {
                 cut.keyways().stream()
                         .anyMatch(milled -> milled.from().equals(keyway.from().length()));
             case Across.Flat flat -> false;
+            case Across.TaperPin pin -> false;
+            case Across.Slit slit -> false;
         };
     }
 

@@ -34,11 +34,31 @@ final class AcrossCheck {
                 sizes.judge(path + ".length", keyway.length(), Kind.EITHER);
                 keyway(path, keyway);
             }
+            case Across.TaperPin pin -> {
+                sizes.judge(path + ".taper-pin", pin.nominal(), Kind.HOLE);
+                sizes.judge(path + ".at", pin.at(), Kind.EITHER);
+                taperPin(path + ".taper-pin", pin.nominal().length());
+            }
+            case Across.Slit slit -> {
+                sizes.judge(path + ".slit", slit.width(), Kind.HOLE);
+                sizes.judge(path + ".length", slit.length(), Kind.EITHER);
+                begins(path, slit);
+            }
             case Across.Flat flat -> {
                 sizes.judge(path + "." + Paths.key(flat), flat.depth().size(), Kind.EITHER);
                 sizes.judge(path + ".length", flat.length(), Kind.EITHER);
                 begins(path, flat);
             }
+        }
+    }
+
+    private void taperPin(String path, Length nominal) {
+        if (SizeCheck.isMakeable(nominal) && !TaperPins.isMade(nominal)) {
+            findings.fault(
+                    path,
+                    PartFault.TAPER_PIN_SIZE,
+                    "Taper pins of 1 in 50 are named by their small end in whole sizes of ISO 2339; the nearest is "
+                            + findings.say(TaperPins.nearest(nominal)) + ".");
         }
     }
 
@@ -68,6 +88,9 @@ final class AcrossCheck {
             switch (all.get(i)) {
                 case Across.CrossHole hole -> crossHoles.judge(Paths.across(i), hole);
                 case Across.Keyway keyway -> place(Paths.across(i), keyway, body, solid.outer(), hollow);
+                case Across.TaperPin pin -> crossHoles.judge(Paths.across(i), pin);
+                case Across.Slit slit ->
+                    new SlitCheck(body, solid.outerAtLeast(), solid.inner(), findings).judge(Paths.across(i), slit);
                 case Across.Flat flat ->
                     new FlatCheck(body, solid.outer(), hollow, findings).judge(Paths.across(i), flat);
             }
@@ -130,10 +153,14 @@ final class AcrossCheck {
         }
     }
 
+    private static boolean isHole(Across feature) {
+        return feature instanceof Across.CrossHole || feature instanceof Across.TaperPin;
+    }
+
     /** A hole may be drilled in a flat; nothing else shares its place at the surface. */
     private void overlap(String path, Across one, Across other, Profile outside) {
-        boolean drilledFlat = one instanceof Across.Flat != other instanceof Across.Flat
-                && (one instanceof Across.CrossHole || other instanceof Across.CrossHole);
+        boolean drilledFlat =
+                one instanceof Across.Flat != other instanceof Across.Flat && (isHole(one) || isHole(other));
         if (!drilledFlat && SurfaceMark.of(one, outside).isNear(SurfaceMark.of(other, outside), outside)) {
             findings.fault(
                     path + "." + Paths.key(one),

@@ -1,9 +1,11 @@
 package chargehand.part.check;
 
 import chargehand.measure.Length;
+import chargehand.measure.Written;
 import chargehand.part.Across;
 import chargehand.part.Body;
 import chargehand.part.Depth;
+import chargehand.part.Size;
 import chargehand.part.shape.DrillPoint;
 import chargehand.part.shape.Profile;
 import chargehand.part.shape.Station;
@@ -28,7 +30,20 @@ final class CrossHoleCheck {
         this.hollow = hollow;
     }
 
+    /** Judges a hole for a taper pin by its large end. */
+    void judge(String path, Across.TaperPin pin) {
+        Length at = Length.most(Length.ZERO, Length.least(pin.at().length(), body.length()));
+        Length large = pin.largeEnd(outside.radiusBefore(at).times(2));
+        Size size = Size.general(Written.of(large, pin.nominal().nominal().unit()));
+        var hole = new Across.CrossHole(pin.name(), size, pin.at(), new Depth.Through(), pin.around());
+        judge(path, hole, "taper-pin");
+    }
+
     void judge(String path, Across.CrossHole hole) {
+        judge(path, hole, "hole");
+    }
+
+    private void judge(String path, Across.CrossHole hole, String key) {
         Length half = hole.diameter().length().half();
         Length from = hole.at().length().minus(half);
         Length to = hole.at().length().plus(half);
@@ -45,7 +60,7 @@ final class CrossHoleCheck {
         Length least = outside.least(from, to).times(2);
         if (!hole.diameter().length().plus(edge.times(2)).isLessThan(least)) {
             findings.fault(
-                    path + ".hole",
+                    path + "." + key,
                     PartFault.ACROSS_TOO_WIDE,
                     "The part is only " + findings.say(least) + " thick here: too little for this hole.");
             return;

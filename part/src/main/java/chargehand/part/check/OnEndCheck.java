@@ -43,6 +43,11 @@ final class OnEndCheck {
                 sizes.judge(key, tapped.thread().major());
                 circle(path, tapped.circle(), tapped.depth(), sizes, findings);
             }
+            case OnEnd.Slot slot -> {
+                sizes.judge(key, slot.width(), Kind.HOLE);
+                sizes.judge(path + ".depth", slot.depth(), Kind.EITHER);
+            }
+            case OnEnd.Centre centre -> {}
         }
     }
 
@@ -61,25 +66,41 @@ final class OnEndCheck {
 
     /** Judges all of them on a part whose outside and inside are sound. */
     void judgeTogether() {
-        List<Ring> rings = body.onEnds().stream().map(OnEndCheck::ring).toList();
-        for (int i = 0; i < rings.size(); i++) {
+        List<OnEnd> all = body.onEnds();
+        var faces = new EndFaceCheck(body, outside, hollow, findings);
+        for (int i = 0; i < all.size(); i++) {
             String path = Paths.onEnd(i);
-            Ring ring = rings.get(i);
-            spacing(path, ring);
-            Optional<RingMetal> metal = RingMetal.find(outside, ring.end, ring.reach());
-            if (metal.isPresent()) {
-                bottom(path, ring, metal.get());
-            } else {
-                findings.fault(
-                        path + ".circle",
-                        PartFault.CIRCLE_OFF_FACE,
-                        "No face seen from end " + ring.end + " reaches out to "
-                                + findings.say(ring.reach().times(2)) + ", which holes on this circle need.");
-            }
-            for (int j = 0; j < i; j++) {
-                apart(path, ring, rings.get(j));
+            switch (all.get(i)) {
+                case OnEnd.Slot slot -> faces.slot(path, slot);
+                case OnEnd.Centre centre -> faces.centre(path, centre);
+                case OnEnd.Drilled drilled -> ring(path, ring(drilled), all.subList(0, i));
+                case OnEnd.Tapped tapped -> ring(path, ring(tapped), all.subList(0, i));
             }
         }
+    }
+
+    private void ring(String path, Ring ring, List<OnEnd> before) {
+        spacing(path, ring);
+        Optional<RingMetal> metal = RingMetal.find(outside, ring.end, ring.reach());
+        if (metal.isPresent()) {
+            bottom(path, ring, metal.get());
+        } else {
+            findings.fault(
+                    path + ".circle",
+                    PartFault.CIRCLE_OFF_FACE,
+                    "No face seen from end " + ring.end + " reaches out to "
+                            + findings.say(ring.reach().times(2)) + ", which holes on this circle need.");
+        }
+        before.stream().flatMap(other -> findRing(other).stream()).forEach(other -> apart(path, ring, other));
+    }
+
+    private static Optional<Ring> findRing(OnEnd feature) {
+        return switch (feature) {
+            case OnEnd.Drilled drilled -> Optional.of(ring(drilled));
+            case OnEnd.Tapped tapped -> Optional.of(ring(tapped));
+            case OnEnd.Slot slot -> Optional.empty();
+            case OnEnd.Centre centre -> Optional.empty();
+        };
     }
 
     /**
@@ -102,28 +123,22 @@ final class OnEndCheck {
         }
     }
 
-    private static Ring ring(OnEnd feature) {
-        return switch (feature) {
-            case OnEnd.Drilled drilled -> {
-                Length diameter = drilled.diameter().length();
-                yield new Ring(
-                        feature,
-                        feature.end(),
-                        drilled.circle(),
-                        drilled.depth(),
-                        diameter,
-                        DrillPoint.height(diameter));
-            }
-            case OnEnd.Tapped tapped ->
-                new Ring(
-                        feature,
-                        feature.end(),
-                        tapped.circle(),
-                        tapped.depth(),
-                        tapped.thread().majorInternal(),
-                        ToolRoom.forTap(tapped.thread())
-                                .plus(DrillPoint.height(tapped.thread().minorInternal())));
-        };
+    private static Ring ring(OnEnd.Drilled drilled) {
+        Length diameter = drilled.diameter().length();
+        return new Ring(
+                drilled, drilled.end(), drilled.circle(), drilled.depth(), diameter, DrillPoint.height(diameter));
+    }
+
+    private static Ring ring(OnEnd.Tapped tapped) {
+        Length beyond = ToolRoom.forTap(tapped.thread())
+                .plus(DrillPoint.height(tapped.thread().minorInternal()));
+        return new Ring(
+                tapped,
+                tapped.end(),
+                tapped.circle(),
+                tapped.depth(),
+                tapped.thread().majorInternal(),
+                beyond);
     }
 
     private void spacing(String path, Ring ring) {

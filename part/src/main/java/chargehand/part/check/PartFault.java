@@ -88,6 +88,12 @@ public enum PartFault {
     ISSUE_NOT_LAST,
     /** An issue that changed a feature which is not there. */
     ISSUE_AT,
+    /** A taper pin of a size that is not made. */
+    TAPER_PIN_SIZE,
+    /** A slit through one wall where there is no bore for it to end in. */
+    SLIT_WITHOUT_BORE,
+    /** A slit that leaves nothing to hold the part together. */
+    SLIT_PARTS,
     /** A flat that is not within one section that turns. */
     FLAT_OFF_SECTION,
     /** A flat that takes nothing off. */
@@ -104,6 +110,12 @@ public enum PartFault {
     RECESS_NOT_WIDER,
     /** Things in one bore that run into each other. */
     IN_BORE_OVERLAP,
+    /** A slot as wide as the end it crosses, or wider. */
+    SLOT_TOO_WIDE,
+    /** A slot as deep as the part is long. */
+    SLOT_TOO_DEEP,
+    /** A centre hole in an end that a bore or another centre hole opens in, or that has no room for it. */
+    CENTRE_PLACE,
     /** No hole on a circle, or more than are drilled. */
     HOLE_COUNT,
     /** Holes on a circle where there is no face for them. */

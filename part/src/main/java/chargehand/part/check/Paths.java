@@ -58,6 +58,8 @@ final class Paths {
         return switch (across) {
             case Across.CrossHole hole -> "hole";
             case Across.Keyway keyway -> "keyway";
+            case Across.TaperPin pin -> "taper-pin";
+            case Across.Slit slit -> "slit";
             case Across.Flat flat -> flat.depth() instanceof FlatDepth.Below ? "flat" : "over-flat";
         };
     }
@@ -74,6 +76,8 @@ final class Paths {
         return switch (feature) {
             case OnEnd.Drilled drilled -> "holes";
             case OnEnd.Tapped tapped -> "tapped-holes";
+            case OnEnd.Slot slot -> "slot";
+            case OnEnd.Centre centre -> "centre";
         };
     }
 

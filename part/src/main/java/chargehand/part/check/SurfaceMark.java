@@ -29,6 +29,16 @@ record SurfaceMark(Length from, Length to, Length width, double around, boolean 
                         keyway.width().length(),
                         keyway.around().degrees(),
                         false);
+            case Across.TaperPin pin ->
+                new SurfaceMark(
+                        pin.begins(), pin.ends(), pin.wide(), pin.around().degrees(), true);
+            case Across.Slit slit ->
+                new SurfaceMark(
+                        slit.begins(),
+                        slit.ends(),
+                        slit.wide(),
+                        slit.around().degrees(),
+                        slit.walls() == Across.Walls.BOTH);
             case Across.Flat flat ->
                 new SurfaceMark(
                         flat.begins(),

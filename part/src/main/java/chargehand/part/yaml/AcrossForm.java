@@ -1,20 +1,36 @@
 package chargehand.part.yaml;
 
 import chargehand.measure.Angle;
+import chargehand.measure.Unreadable;
 import chargehand.part.Across;
 import chargehand.part.Depth;
 import chargehand.part.FlatDepth;
 import chargehand.part.Made;
 import chargehand.part.Size;
 import chargehand.part.yaml.tree.Form;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
 /** Reads one feature across the axis. */
 final class AcrossForm {
-    static final List<String> KINDS = List.of("hole", "keyway", "flat", "over-flat");
+    static final List<String> KINDS = List.of("hole", "keyway", "flat", "over-flat", "taper-pin", "slit");
     private static final List<String> KEYS = List.of(
-            "hole", "keyway", "flat", "over-flat", "name", "at", "through", "depth", "length", "around", "made");
+            "hole",
+            "keyway",
+            "flat",
+            "over-flat",
+            "taper-pin",
+            "slit",
+            "name",
+            "at",
+            "through",
+            "depth",
+            "length",
+            "with",
+            "walls",
+            "around",
+            "made");
 
     private final Form form;
     private final int number;
@@ -33,6 +49,8 @@ final class AcrossForm {
             case "hole" -> hole();
             case "keyway" -> keyway();
             case "flat" -> flat(new FlatDepth.Below(Values.size(form, kind)));
+            case "taper-pin" -> taperPin();
+            case "slit" -> slit();
             default -> flat(new FlatDepth.Leaving(Values.size(form, kind)));
         };
     }
@@ -42,6 +60,8 @@ final class AcrossForm {
             case Across.CrossHole hole -> holeName(number);
             case Across.Keyway keyway -> keywayName(number);
             case Across.Flat flat -> flatName(number);
+            case Across.TaperPin pin -> pinName(number);
+            case Across.Slit slit -> slitName(number);
         };
     }
 
@@ -55,6 +75,14 @@ final class AcrossForm {
 
     private static String flatName(int number) {
         return "flat " + number;
+    }
+
+    private static String pinName(int number) {
+        return "taper-pin hole " + number;
+    }
+
+    private static String slitName(int number) {
+        return "slit " + number;
     }
 
     private Optional<Across> hole() {
@@ -85,5 +113,33 @@ final class AcrossForm {
         Angle around = Values.around(form);
         Made made = Values.made(form);
         return form.build(() -> new Across.Flat(name, depth, at, length, around, made));
+    }
+
+    private Optional<Across> taperPin() {
+        String name = form.findText("name").orElse(pinName(number));
+        Size nominal = Values.size(form, "taper-pin");
+        Size at = Values.size(form, "at");
+        String with = form.findText("with").orElse("");
+        Angle around = Values.around(form);
+        Made made = Values.made(form);
+        return form.build(() -> new Across.TaperPin(name, nominal, at, with, around, made));
+    }
+
+    private Optional<Across> slit() {
+        String name = form.findText("name").orElse(slitName(number));
+        Size width = Values.size(form, "slit");
+        Size at = Values.size(form, "at");
+        Size length = Values.size(form, "length");
+        Across.Walls walls = form.value("walls", AcrossForm::walls, Across.Walls.ONE);
+        Angle around = Values.around(form);
+        Made made = Values.made(form);
+        return form.build(() -> new Across.Slit(name, width, at, length, walls, around, made));
+    }
+
+    private static Across.Walls walls(String text) {
+        return Arrays.stream(Across.Walls.values())
+                .filter(walls -> walls.text().equalsIgnoreCase(text))
+                .findFirst()
+                .orElseThrow(() -> new Unreadable("A slit goes through one wall of a hollow part, or both."));
     }
 }

@@ -78,7 +78,7 @@ final class CutInWriter {
         lines.begin("on-ends");
         for (int i = 0; i < features.size(); i++) {
             lines.entry();
-            onEnd(features.get(i), OnEndForm.defaultName(i + 1));
+            onEnd(features.get(i), OnEndForm.defaultName(features.get(i), i + 1));
             PartWriter.made(lines, features.get(i));
             lines.endEntry();
         }
@@ -96,12 +96,27 @@ final class CutInWriter {
                 circle(feature, tapped.circle(), tapped.depth(), defaultName);
                 lines.wordsIfAny("fit", tapped.fit());
             }
+            case OnEnd.Slot slot -> {
+                lines.value("slot", SizeText.write(slot.width()));
+                end(feature, defaultName);
+                lines.value("depth", SizeText.write(slot.depth()));
+                PartWriter.around(lines, slot.around());
+            }
+            case OnEnd.Centre centre -> {
+                lines.value("centre", centre.hole().designation());
+                end(feature, defaultName);
+                lines.value("stays", centre.stays().text());
+            }
         }
     }
 
-    private void circle(OnEnd feature, HoleCircle circle, Depth depth, String defaultName) {
+    private void end(OnEnd feature, String defaultName) {
         PartWriter.name(lines, feature.name(), defaultName);
         lines.value("end", feature.end().name());
+    }
+
+    private void circle(OnEnd feature, HoleCircle circle, Depth depth, String defaultName) {
+        end(feature, defaultName);
         lines.value("count", Integer.toString(circle.count()));
         lines.value("circle", SizeText.write(circle.diameter()));
         PartWriter.depth(lines, depth);

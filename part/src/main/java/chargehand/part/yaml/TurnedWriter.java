@@ -206,6 +206,19 @@ final class TurnedWriter {
                 lines.value("at", SizeText.write(keyway.from()));
                 lines.value("length", SizeText.write(keyway.length()));
             }
+            case Across.TaperPin pin -> {
+                lines.value("taper-pin", SizeText.write(pin.nominal()));
+                PartWriter.name(lines, pin.name(), defaultName);
+                lines.value("at", SizeText.write(pin.at()));
+                lines.wordsIfAny("with", pin.with());
+            }
+            case Across.Slit slit -> {
+                lines.value("slit", SizeText.write(slit.width()));
+                PartWriter.name(lines, slit.name(), defaultName);
+                lines.value("at", SizeText.write(slit.from()));
+                lines.value("length", SizeText.write(slit.length()));
+                lines.value("walls", slit.walls().text());
+            }
             case Across.Flat flat -> {
                 String key = flat.depth() instanceof FlatDepth.Below ? "flat" : "over-flat";
                 lines.value(key, SizeText.write(flat.depth().size()));

@@ -8,6 +8,7 @@ import chargehand.measure.Written;
 import chargehand.part.Across;
 import chargehand.part.Body;
 import chargehand.part.Bore;
+import chargehand.part.CentreHole;
 import chargehand.part.Depth;
 import chargehand.part.End;
 import chargehand.part.FlatDepth;
@@ -18,6 +19,7 @@ import chargehand.part.Made;
 import chargehand.part.OnEnd;
 import chargehand.part.Section;
 import chargehand.part.Size;
+import chargehand.part.Stays;
 import chargehand.part.Stretch;
 import chargehand.part.Tolerance;
 import chargehand.part.ToothSize;
@@ -45,7 +47,9 @@ final class FurtherShapes {
         List<Across> across = new ArrayList<>(body.across());
         int place = random.nextInt(outside.size());
         if (outside.get(place) instanceof Section.Round round) {
-            switch (random.nextInt(4)) {
+            switch (random.nextInt(6)) {
+                case 3 -> across.add(taperPin(round, body.start(place)));
+                case 4 -> across.add(slit(body));
                 case 0 -> outside.set(place, toothed(round));
                 case 1 -> outside.set(place, knurled(round));
                 case 2 -> across.add(flat(round, body.start(place)));
@@ -96,6 +100,29 @@ final class FurtherShapes {
                 Made.HERE);
     }
 
+    private Across taperPin(Section.Round round, Length start) {
+        return new Across.TaperPin(
+                "pin hole",
+                Size.general(sizes.written(round.length().mm() > 12 ? "4 mm" : "2 mm")),
+                sizes.plain(start.mm() + round.length().mm() / 2),
+                random.nextBoolean() ? "collar" : "",
+                Angle.degrees(90 * random.nextInt(4)),
+                Made.HERE);
+    }
+
+    private Across slit(Body.Turned body) {
+        boolean bored = body.inside().stream().anyMatch(bore -> bore.depth() instanceof Depth.Through);
+        double length = body.length().mm() * 0.8;
+        return new Across.Slit(
+                "saw cut",
+                Size.general(sizes.written("1 mm")),
+                sizes.plain(body.length().mm() * 0.1),
+                sizes.plain(length),
+                bored ? Across.Walls.ONE : Across.Walls.BOTH,
+                Angle.degrees(45 * random.nextInt(8)),
+                Made.HERE);
+    }
+
     private List<InBore> inBores(Body.Turned body) {
         return body.inside().stream()
                 .filter(bore -> bore instanceof Bore.Bored || bore instanceof Bore.Reamed)
@@ -133,6 +160,9 @@ final class FurtherShapes {
             return List.of();
         }
         double outer = body.outside().getFirst().diameterTowardsA().mm();
+        if (body.inside().isEmpty()) {
+            return List.of(solidEnd(outer));
+        }
         var circle =
                 new HoleCircle(2 + random.nextInt(5), sizes.plain(outer * 0.7), Angle.degrees(15 * random.nextInt(24)));
         Depth depth = random.nextBoolean() ? new Depth.Through() : new Depth.Blind(sizes.plain(3));
@@ -140,6 +170,16 @@ final class FurtherShapes {
                 random.nextBoolean()
                         ? new OnEnd.Drilled("holes 1", End.A, circle, depth, sizes.plain(outer * 0.1), Made.HERE)
                         : new OnEnd.Tapped("holes 1", End.A, circle, depth, ScrewThread.parse("M5"), "", Made.HERE));
+    }
+
+    private OnEnd solidEnd(double outer) {
+        if (random.nextBoolean()) {
+            Angle around = Angle.degrees(30 * random.nextInt(12));
+            return new OnEnd.Slot("slot 1", End.A, sizes.plain(outer * 0.1), sizes.plain(2), around, Made.HERE);
+        }
+        CentreHole hole = CentreHole.list().get(random.nextInt(CentreHole.list().size()));
+        Stays stays = Stays.values()[random.nextInt(Stays.values().length)];
+        return new OnEnd.Centre("centre hole 1", End.A, hole, stays, Made.HERE);
     }
 
     /** One section is to be turned down, the others are there already. */

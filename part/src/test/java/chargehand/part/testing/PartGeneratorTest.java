@@ -32,6 +32,10 @@ final class PartGeneratorTest {
                         "InBore$Recess",
                         "OnEnd$Drilled",
                         "OnEnd$Tapped",
+                        "OnEnd$Slot",
+                        "OnEnd$Centre",
+                        "Across$TaperPin",
+                        "Across$Slit",
                         "Section$Round there");
     }
 

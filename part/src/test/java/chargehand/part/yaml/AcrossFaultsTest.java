@@ -161,4 +161,72 @@ final class AcrossFaultsTest {
         assertThat(faults("flat: 2, at: 50, length: 20", "keyway: 4 P9, depth: 2, at: 52, length: 15"))
                 .containsExactly("across[2].keyway ACROSS_OVERLAP");
     }
+
+    @Test
+    void taperPin_ofAMadeSize_stands() {
+        assertThat(faults("taper-pin: 6, at: 60, with: collar")).isEmpty();
+    }
+
+    @Test
+    void taperPin_ofNoMadeSize_isRefused() {
+        assertThat(faults("taper-pin: 7, at: 60")).containsExactly("across[1].taper-pin TAPER_PIN_SIZE");
+    }
+
+    @Test
+    void taperPin_whoseLargeEndLeavesNoWall_isRefused() {
+        PartText thin = PartText.mm().outside("round: 11.1, length: 40");
+
+        assertThat(FaultsOf.of(thin.across("taper-pin: 10, at: 20")))
+                .containsExactly("across[1].taper-pin ACROSS_TOO_WIDE");
+        assertThat(FaultsOf.of(PartText.mm().outside("round: 11.1, length: 40").across("hole: 10, at: 20")))
+                .isEmpty();
+    }
+
+    @Test
+    void taperPin_offTheEnd_isRefused() {
+        assertThat(faults("taper-pin: 6, at: 79")).containsExactly("across[1].at ACROSS_OFF_PART");
+    }
+
+    @Test
+    void taperPin_whereAKeywayIs_isRefused() {
+        assertThat(faults("keyway: 6 P9, depth: 3, at: 45, length: 20", "taper-pin: 4, at: 55"))
+                .containsExactly("across[2].taper-pin ACROSS_OVERLAP");
+    }
+
+    @Test
+    void slit_alongABush_stands() {
+        assertThat(FaultsOf.of(bar().inside("bore: 12").across("slit: 1.5, at: 0, length: 80, walls: one")))
+                .isEmpty();
+    }
+
+    @Test
+    void slit_throughOneWallOfASolidPart_isRefused() {
+        assertThat(faults("slit: 1.5, at: 0, length: 20, walls: one"))
+                .containsExactly("across[1].walls SLIT_WITHOUT_BORE");
+        assertThat(faults("slit: 1.5, at: 0, length: 20, walls: both")).isEmpty();
+    }
+
+    @Test
+    void slit_beyondTheBoreItEndsIn_isRefused() {
+        assertThat(FaultsOf.of(bar().inside("bore: 12, from: A, depth: 30")
+                        .across("slit: 1.5, at: 0, length: 40, walls: one")))
+                .containsExactly("across[1].walls SLIT_WITHOUT_BORE");
+    }
+
+    @Test
+    void slit_throughBothWallsAllAlong_isRefused() {
+        assertThat(faults("slit: 1.5, at: 0, length: 80, walls: both")).containsExactly("across[1].walls SLIT_PARTS");
+    }
+
+    @Test
+    void slit_asWideAsThePart_isRefused() {
+        assertThat(faults("slit: 20, at: 0, length: 50, walls: both"))
+                .containsExactly("across[1].slit ACROSS_TOO_WIDE");
+    }
+
+    @Test
+    void slit_beyondTheEnd_isRefused() {
+        assertThat(faults("slit: 2, at: 70, length: 20, walls: both"))
+                .containsExactly("across[1].length ACROSS_OFF_PART");
+    }
 }
