@@ -118,4 +118,16 @@ class BoltSumTest {
         Ask.of("bolt", "thread", "M12", "grade", "8.8", "preload", "150").isRefusedAt("preload", "100 %");
         Ask.of("bolt", "thread", "rope", "grade", "8.8").isRefusedAt("thread", "");
     }
+
+    @Test
+    void stripping_twiceTheThread_takesTwiceThePull() {
+        Ask once = Ask.of("bolt", "thread", "M10", "grade", "8.8", "engaged", "6 mm");
+        Ask twice = Ask.of("bolt", "thread", "M10", "grade", "8.8", "engaged", "12 mm");
+        Ask soft = Ask.of("bolt", "thread", "M10", "grade", "8.8", "nutMaterial", "LG2", "engaged", "12 mm");
+
+        assertThat(twice.newtons("strippingLoad")).isCloseTo(2 * once.newtons("strippingLoad"), within(1e-6));
+        assertThat(soft.newtons("strippingLoad")).isLessThan(twice.newtons("strippingLoad"));
+        assertThat(once.has("engagement")).isTrue();
+        Ask.of("bolt", "thread", "M10", "grade", "8.8", "engaged", "0 mm").isRefusedAt("engaged", "more than nothing");
+    }
 }

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import chargehand.trade.Ask;
+import java.util.Arrays;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 class CutSumTest {
@@ -80,5 +82,36 @@ class CutSumTest {
                 .isRefusedAt("power", "power");
         Ask.of("cut", "kind", "turn", "material", "EN8", "diameter", "50", "feeds", "316")
                 .isRefusedAt("feeds", "coarser than any cut");
+    }
+
+    @Test
+    void bending_twiceAsFarOut_isEightfold_andNamesTheStiffness() {
+        String[] near = {"kind", "turn", "material", "EN8", "diameter", "20", "depth", "1", "feeds", "0.1"};
+        Ask once = with(near, "standsOut", "60");
+        Ask twice = with(near, "standsOut", "120");
+        Ask centred = with(near, "standsOut", "120", "centre", "yes");
+
+        assertThat(twice.mm("bends")).isCloseTo(8 * once.mm("bends"), within(1e-4));
+        assertThat(twice.mm("larger")).isCloseTo(2 * twice.mm("bends"), within(2e-6));
+        assertThat(centred.mm("bends")).isCloseTo(twice.mm("bends") * 3 * 7 / 768, within(1e-5));
+        Ask slender = with(near, "standsOut", "200");
+        assertThat(slender.text("limit")).contains("stiffness");
+        assertThat(slender.cautions()).anyMatch(say -> say.contains("thrown"));
+        assertThat(centred.text("limit")).doesNotContain("stiffness");
+    }
+
+    @Test
+    void ownLaw_orBending_wronglyAsked_isRefusedBesideItsField() {
+        String[] cut = {"kind", "turn", "material", "EN8", "diameter", "20"};
+        with(cut, "thinning", "0.2").isRefusedAt("cuttingForce", "needed");
+        with(cut, "cuttingForce", "5 MPa").isRefusedAt("cuttingForce", "between 50");
+        with(cut, "cuttingForce", "1500 MPa", "thinning", "1").isRefusedAt("thinning", "between 0 and 1");
+        Ask.of("cut", "kind", "drill", "material", "EN8", "diameter", "20", "standsOut", "90")
+                .isRefusedAt("standsOut", "turning alone");
+    }
+
+    private static Ask with(String[] asked, String... more) {
+        return Ask.of(
+                "cut", Stream.concat(Arrays.stream(asked), Arrays.stream(more)).toArray(String[]::new));
     }
 }

@@ -202,4 +202,30 @@ class ShaftStressTest {
                 .isCloseTo(45, within(1e-9));
         assertThat(working.cautions()).anyMatch(say -> say.contains("without warning"));
     }
+
+    /** The flat's own series: a square flat is the square, a very thin one tends to a third, as all handbooks say. */
+    @Test
+    void flat_constants_runFromTheSquareToAThird() {
+        var square = new Section.Flat(Length.mm(20), Length.mm(20));
+        assertThat(square.torsionConstantMm4())
+                .isCloseTo(new Section.Square(Length.mm(20)).torsionConstantMm4(), withinPercentage(1e-3));
+        assertThat(square.torsionModulusMm3())
+                .isCloseTo(new Section.Square(Length.mm(20)).torsionModulusMm3(), withinPercentage(1e-3));
+        var thin = new Section.Flat(Length.mm(1_000), Length.mm(1));
+        assertThat(thin.torsionConstantMm4()).isCloseTo(1_000.0 / 3, withinPercentage(0.1));
+        assertThat(thin.torsionModulusMm3()).isCloseTo(1_000.0 / 3, withinPercentage(0.1));
+    }
+
+    @Test
+    void flat_widened_isNeverWeaker() {
+        double constant = 0;
+        double modulus = 0;
+        for (int width = 10; width <= 400; width++) {
+            var flat = new Section.Flat(Length.mm(width), Length.mm(10));
+            assertThat(flat.torsionConstantMm4()).isGreaterThan(constant);
+            assertThat(flat.torsionModulusMm3()).isGreaterThan(modulus);
+            constant = flat.torsionConstantMm4();
+            modulus = flat.torsionModulusMm3();
+        }
+    }
 }

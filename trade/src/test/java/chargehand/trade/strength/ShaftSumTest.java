@@ -85,4 +85,16 @@ class ShaftSumTest {
                 .isRefusedAt("bending", "takes up all");
         Ask.of("shaft", "material", "cheese", "size", "10", "torque", "1 Nm").isRefusedAt("material", "not a material");
     }
+
+    @Test
+    void flat_wronglyAsked_isRefusedBesideItsField() {
+        Ask.of("shaft", "material", "EN8", "shape", "flat", "size", "8", "torque", "9 Nm")
+                .isRefusedAt("width", "needs its width");
+        Ask.of("shaft", "material", "EN8", "shape", "flat", "size", "8", "width", "7", "torque", "9 Nm")
+                .isRefusedAt("width", "wider side");
+        Ask.of("shaft", "material", "EN8", "size", "8", "width", "20", "torque", "9 Nm")
+                .isRefusedAt("width", "only a flat");
+        Ask.of("shaft", "material", "EN8", "shape", "flat", "size", "8", "width", "20", "bore", "3", "torque", "9 Nm")
+                .isRefusedAt("bore", "no simple rule");
+    }
 }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import chargehand.trade.Ask;
 import chargehand.trade.PublishedRow;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -113,5 +114,40 @@ class TaperSumTest {
                 .isRefusedAt("large", "does not go with the rest");
         Ask.of("taper", "angle", "90", "workLength", "200").isRefusedAt("workLength", "no tailstock");
         Ask.of("taper", "ratio", "1 in 20", "large", "101 m").isRefusedAt("large", "larger than anything");
+    }
+
+    /** Two readings over rolls give the plug back: its angle from their difference, its small end from the lower. */
+    @Test
+    void overRolls_readBack_isThePlug() {
+        Ask ask = Ask.of("taper", "small", "25", "angle", "3°", "rolls", "6", "height", "50");
+        double tan = (ask.mm("overRolls.high") - ask.mm("overRolls.low")) / 2 / 50;
+
+        assertThat(2 * Math.toDegrees(Math.atan(tan))).isCloseTo(3, within(1e-5));
+        assertThat(ask.mm("overRolls.low") - 6 * (1 + tan + Math.sqrt(1 + tan * tan)))
+                .isCloseTo(25, within(1e-5));
+    }
+
+    /** Balls laid in a hole of known taper: their middles are (R1 − R2) / sin of the half angle apart. */
+    @Test
+    void balls_inAHoleOfOneInTwenty_giveTheTaperBack() {
+        double half = Math.atan(0.025);
+        double tops = 2.5 / Math.sin(half) + 2.5;
+        Ask ask =
+                Ask.of("taper", "largeBall", "30", "smallBall", "25", "tops", String.format(Locale.ROOT, "%.6f", tops));
+
+        assertThat(ask.number("ratio")).isCloseTo(20, within(1e-4));
+    }
+
+    @Test
+    void rollsAndBalls_wronglyAsked_areRefusedBesideTheirField() {
+        Ask.of("taper", "angle", "3°", "rolls", "6").isRefusedAt("small", "needed");
+        Ask.of("taper", "angle", "3°", "small", "25", "height", "50").isRefusedAt("rolls", "needed");
+        Ask.of("taper", "angle", "150°", "small", "25", "rolls", "6").isRefusedAt("rolls", "too steep");
+        Ask.of("taper", "largeBall", "30", "smallBall", "25").isRefusedAt("tops", "needed");
+        Ask.of("taper", "largeBall", "30", "tops", "62").isRefusedAt("smallBall", "needed");
+        Ask.of("taper", "largeBall", "25", "smallBall", "30", "tops", "62").isRefusedAt("smallBall", "smaller");
+        Ask.of("taper", "largeBall", "30", "smallBall", "25", "tops", "20").isRefusedAt("tops", "touch");
+        Ask.of("taper", "ratio", "1 in 20", "largeBall", "30", "smallBall", "25", "tops", "62")
+                .isRefusedAt("tops", "given twice");
     }
 }
