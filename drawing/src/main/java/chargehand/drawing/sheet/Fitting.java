@@ -8,6 +8,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.function.Supplier;
 
 /**
@@ -16,10 +17,10 @@ import java.util.function.Supplier;
  * @param sheet its size
  * @param scale of the main views
  * @param views laid out round the first one's origin
- * @param notes to print
+ * @param foot what stands below the views
  * @param room where the views go
  */
-record Fitting(SheetSize sheet, DrawingScale scale, List<DrawnView> views, Notes notes, Box room) {
+record Fitting(SheetSize sheet, DrawingScale scale, List<DrawnView> views, Foot foot, Box room) {
     /** Parts larger than this are not drawn larger than they are (mm). */
     private static final double SMALL = 50;
 
@@ -37,19 +38,20 @@ record Fitting(SheetSize sheet, DrawingScale scale, List<DrawnView> views, Notes
      * The first of sheet and scale on which the part goes with nothing on top of anything: full size if it can be, an office
      * sheet if it can be. Where something is crowded at every scale of those, the first on which it goes at all.
      */
-    static Fitting of(Part part) {
+    static Fitting of(Part part, Heading heading) {
         LayoutWays ways = LayoutWays.of(part);
-        return of(part, ways, OFFICE)
-                .or(() -> of(part, ways, LARGER))
+        Function<List<String>, Foot> feet = said -> Foot.of(part, heading, said);
+        return of(feet, ways, OFFICE)
+                .or(() -> of(feet, ways, LARGER))
                 .orElseThrow(() -> new IllegalArgumentException(
                         "the part goes on no sheet at any scale: its largest size is " + ways.largest() + " mm"));
     }
 
-    private static Optional<Fitting> of(Part part, LayoutWays ways, Set<SheetSize> sheets) {
+    private static Optional<Fitting> of(Function<List<String>, Foot> feet, LayoutWays ways, Set<SheetSize> sheets) {
         Optional<Fitting> crowded = Optional.empty();
         for (SheetSize sheet : sheets) {
             for (DrawingScale scale : scales(ways.largest(), sheet)) {
-                Optional<Fitting> fitting = of(part, ways, sheet, scale);
+                Optional<Fitting> fitting = of(feet, ways, sheet, scale);
                 if (fitting.isPresent() && !fitting.orElseThrow().isCrowded()) {
                     return fitting;
                 }
@@ -60,11 +62,11 @@ record Fitting(SheetSize sheet, DrawingScale scale, List<DrawnView> views, Notes
     }
 
     /** The first way that goes on a sheet at a scale without crowding, failing that the first that goes on it. */
-    private static Optional<Fitting> of(Part part, LayoutWays ways, SheetSize sheet, DrawingScale scale) {
+    private static Optional<Fitting> of(Function<List<String>, Foot> feet, LayoutWays ways, SheetSize sheet, DrawingScale scale) {
         double width = sheet.frame().width() - 2 * MARGIN;
         Optional<Fitting> crowded = Optional.empty();
         for (Supplier<List<DrawnView>> way : ways.at(scale, width)) {
-            Fitting fitting = of(part, sheet, scale, way.get());
+            Fitting fitting = of(feet, sheet, scale, way.get());
             if (fitting.fits() && !fitting.isCrowded()) {
                 return Optional.of(fitting);
             }
@@ -73,11 +75,11 @@ record Fitting(SheetSize sheet, DrawingScale scale, List<DrawnView> views, Notes
         return crowded;
     }
 
-    private static Fitting of(Part part, SheetSize sheet, DrawingScale scale, List<DrawnView> views) {
+    private static Fitting of(Function<List<String>, Foot> feet, SheetSize sheet, DrawingScale scale, List<DrawnView> views) {
         List<String> said = new ArrayList<>();
         views.forEach(view -> said.addAll(view.view().notes()));
-        Notes notes = Notes.of(part, said);
-        return new Fitting(sheet, scale, views, notes, room(sheet, notes));
+        Foot foot = feet.apply(said);
+        return new Fitting(sheet, scale, views, foot, room(sheet, foot));
     }
 
     private static List<DrawingScale> scales(double largest, SheetSize sheet) {
@@ -92,9 +94,9 @@ record Fitting(SheetSize sheet, DrawingScale scale, List<DrawnView> views, Notes
                 .toList();
     }
 
-    private static Box room(SheetSize sheet, Notes notes) {
+    private static Box room(SheetSize sheet, Foot foot) {
         Box frame = sheet.frame();
-        double below = TitleBlock.HEIGHT + notes.height() + 2 * MARGIN;
+        double below = foot.height() + 2 * MARGIN;
         return new Box(frame.left() + MARGIN, frame.top() + MARGIN, frame.right() - MARGIN, frame.bottom() - below);
     }
 

@@ -9,14 +9,16 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The notes of a drawing, numbered, broken to the width of the title block above which they stand.
+ * The notes of a drawing, numbered, broken to the room above the title block.
  *
  * @param lines of each note
  */
 record Notes(List<List<String>> lines) {
     private static final Lettering LETTERING = Lettering.height(2.5);
     private static final double INDENT = 5;
-    private static final double WIDTH = TitleBlock.WIDTH - INDENT - 6;
+
+    /** Lines are broken so much earlier than they must be: drawn signs are wider than letters (mm). */
+    private static final double SPARE = 2;
 
     Notes {
         lines = List.copyOf(lines);
@@ -26,8 +28,9 @@ record Notes(List<List<String>> lines) {
      * The notes of a part.
      *
      * @param fromSizes what is said in words because no size says it
+     * @param width there is for them (mm)
      */
-    static Notes of(Part part, List<String> fromSizes) {
+    static Notes of(Part part, List<String> fromSizes, double width) {
         List<String> notes = new ArrayList<>();
         notes.add(
                 part.unit() == LengthUnit.INCH
@@ -37,7 +40,7 @@ record Notes(List<List<String>> lines) {
         notes.addAll(fromSizes);
         notes.addAll(part.notes());
         return new Notes(notes.stream()
-                .map(note -> LETTERING.wrap(note, WIDTH))
+                .map(note -> LETTERING.wrap(note, width - INDENT - SPARE))
                 .filter(wrapped -> !wrapped.isEmpty())
                 .toList());
     }
@@ -58,7 +61,7 @@ record Notes(List<List<String>> lines) {
         for (int i = 0; i < lines.size(); i++) {
             canvas.words(LETTERING, new Point(lastLine.x(), y), Integer.toString(i + 1));
             for (String line : lines.get(i)) {
-                canvas.words(LETTERING, new Point(lastLine.x() + INDENT, y), line);
+                Lines.words(canvas, LETTERING, new Point(lastLine.x() + INDENT, y), line);
                 y += LETTERING.linePitch();
             }
         }

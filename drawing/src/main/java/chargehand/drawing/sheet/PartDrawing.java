@@ -31,17 +31,17 @@ public final class PartDrawing {
 
     /** The drawing of a part with what its layout knows. */
     public static DrawnSheet sheet(Part part, Heading heading) {
-        return sheet(part, heading, Fitting.of(part));
+        return sheet(part, Fitting.of(part, heading));
     }
 
     /** The drawing of a part with what is needed to take it at full size. */
     public static ScaledSheet toScale(Part part, Heading heading) {
-        return toScale(part, heading, Fitting.of(part));
+        return toScale(part, Fitting.of(part, heading));
     }
 
     /** The views of a part with their sizes alone, as large as they are: for a page that says the rest itself. */
     public static Picture views(Part part) {
-        Fitting fitting = Fitting.of(part);
+        Fitting fitting = Fitting.of(part, Heading.BLANK);
         Box bounds = Layout.bounds(fitting.views()).grown(MARGIN);
         Canvas canvas = new Canvas();
         fitting.views()
@@ -50,23 +50,23 @@ public final class PartDrawing {
         return canvas.picture(bounds.width(), bounds.height(), title(part));
     }
 
-    static DrawnSheet sheet(Part part, Heading heading, Fitting fitting) {
+    static DrawnSheet sheet(Part part, Fitting fitting) {
         Box frame = fitting.sheet().frame();
         return new DrawnSheet(
                 part,
-                toScale(part, heading, fitting).picture(),
+                toScale(part, fitting).picture(),
                 frame,
-                titleBlock(frame),
+                fitting.foot().block(frame),
                 centred(fitting),
-                fitting.notes().said());
+                fitting.foot().notes().said());
     }
 
-    private static ScaledSheet toScale(Part part, Heading heading, Fitting fitting) {
+    private static ScaledSheet toScale(Part part, Fitting fitting) {
         List<ScaledSheet.Group> groups = new ArrayList<>();
         List<DrawnView> views = centred(fitting);
-        groups.add(new ScaledSheet.Group(Role.SHEET, surround(part, heading, fitting)));
+        groups.add(new ScaledSheet.Group(Role.SHEET, surround(fitting)));
         views.forEach(view -> groups.addAll(view.groups()));
-        groups.add(new ScaledSheet.Group(Role.SHEET, notes(fitting)));
+        groups.add(new ScaledSheet.Group(Role.SHEET, fitting.foot().noteMarks(fitting.sheet().frame())));
         SheetSize size = fitting.sheet();
         return new ScaledSheet(
                 size.width(),
@@ -79,25 +79,11 @@ public final class PartDrawing {
                 FullSizeRemarks.of(fitting));
     }
 
-    private static List<Mark> surround(Part part, Heading heading, Fitting fitting) {
+    private static List<Mark> surround(Fitting fitting) {
         Canvas canvas = new Canvas();
         Box frame = fitting.sheet().frame();
         canvas.box(LineStyle.FRAME, new Point(frame.left(), frame.top()), frame.width(), frame.height());
-        TitleBlock.draw(canvas, new Point(frame.right(), frame.bottom()), part, heading, fitting.scale());
-        return canvas.marks();
-    }
-
-    private static List<Mark> notes(Fitting fitting) {
-        Canvas canvas = new Canvas();
-        Box frame = fitting.sheet().frame();
-        Point corner = new Point(frame.right() - TitleBlock.WIDTH + 2, frame.bottom() - TitleBlock.HEIGHT - 4);
-        fitting.notes().draw(canvas, corner);
-        return canvas.marks();
-    }
-
-    private static Box titleBlock(Box frame) {
-        return new Box(
-                frame.right() - TitleBlock.WIDTH, frame.bottom() - TitleBlock.HEIGHT, frame.right(), frame.bottom());
+        return canvas.putAll(fitting.foot().marks(frame, fitting.scale())).marks();
     }
 
     private static String title(Part part) {

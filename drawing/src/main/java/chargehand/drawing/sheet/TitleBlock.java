@@ -3,12 +3,12 @@ package chargehand.drawing.sheet;
 import chargehand.drawing.lettering.Lettering;
 import chargehand.drawing.picture.Canvas;
 import chargehand.drawing.picture.LineStyle;
-import chargehand.drawing.picture.Mark;
 import chargehand.drawing.picture.Point;
 import chargehand.drawing.sign.Local;
 import chargehand.drawing.sign.ProjectionSymbol;
 import chargehand.drawing.sign.TextureSign;
 import chargehand.measure.LengthUnit;
+import chargehand.part.DrawingIssue;
 import chargehand.part.Part;
 import java.util.List;
 
@@ -79,10 +79,10 @@ final class TitleBlock {
                 row,
                 8,
                 List.of(
-                        cell("Drawn", 45, heading.drawn()),
+                        cell("Drawn", 45, drawn()),
                         cell("Checked", 45, ""),
                         cell("Approved", 45, ""),
-                        cell("Date", 45, heading.date())));
+                        cell("Date", 45, date())));
         row = row(
                 row,
                 8,
@@ -92,7 +92,15 @@ final class TitleBlock {
                         cell("Texture", 30, ""),
                         new Cell("Edges", 50, SMALL, "take burrs off, break edges")));
         texture(corner.moved(100, 10 + 8 + 8 + 8));
-        row(row, 6, List.of(new Cell("", 110, VALUE, heading.owner()), new Cell("", 70, SMALL, "Do not scale: ask.")));
+        row(
+                row,
+                6,
+                List.of(
+                        cell("", 60, heading.owner()),
+                        new Cell("", 24, SMALL, "Part drawing"),
+                        new Cell("", 38, SMALL, "DO NOT SCALE \u2013 ASK"),
+                        cell("", 58, "")));
+        CheckBar.draw(canvas, row.moved(60 + 24 + 38 + (58 - CheckBar.LENGTH) / 2, 4.6));
         canvas.box(LineStyle.WIDE, corner, WIDTH, HEIGHT);
     }
 
@@ -101,7 +109,7 @@ final class TitleBlock {
         part.texture().ifPresent(texture -> {
             double ra = texture.ra();
             String value = ra == Math.rint(ra) ? Long.toString(Math.round(ra)) : Double.toString(ra);
-            canvas.putAll(TextureSign.marks(foot, "Ra " + value, 2.4));
+            canvas.putAll(TextureSign.marks(foot, "Ra " + value, 2.2));
         });
     }
 
@@ -109,20 +117,25 @@ final class TitleBlock {
         double x = corner.x();
         for (Cell cell : cells) {
             canvas.box(LineStyle.NARROW, new Point(x, corner.y()), cell.width, height);
-            canvas.words(CAPTION, new Point(x + 1, corner.y() + 2.2), cell.caption);
-            value(cell, new Point(x + 1.5, corner.y() + height - 1.25));
+            canvas.words(CAPTION, new Point(x + 1, corner.y() + 2.5), cell.caption);
+            Lines.fitted(
+                    canvas,
+                    cell.lettering,
+                    new Point(x + 1.5, corner.y() + height - 1.25),
+                    cell.width - 3,
+                    cell.value);
             x += cell.width;
         }
         return corner.moved(0, height);
     }
 
-    /** A value in its lettering, smaller where it would run over. */
-    private void value(Cell cell, Point at) {
-        Lettering lettering = cell.lettering;
-        double room = cell.width - 3;
-        double width = lettering.width(cell.value);
-        Lettering fitted =
-                width <= room ? lettering : new Lettering(lettering.weight(), lettering.size() * room / width);
-        canvas.words(fitted, at, Mark.Align.LEFT, cell.value);
+    private String drawn() {
+        List<DrawingIssue> issues = part.drafting().issues();
+        return heading.drawn().isBlank() && !issues.isEmpty() ? issues.getFirst().by() : heading.drawn();
+    }
+
+    private String date() {
+        List<DrawingIssue> issues = part.drafting().issues();
+        return heading.date().isBlank() && !issues.isEmpty() ? issues.getLast().date().toString() : heading.date();
     }
 }

@@ -31,7 +31,7 @@ public record ScanCode(String address) {
     }
 
     /** The code as a square picture so wide (mm), its quiet zone included. */
-    Picture picture(double width) {
+    public Picture picture(double width) {
         ByteMatrix squares = squares();
         double size = width / (squares.getWidth() + 2 * QUIET);
         Canvas canvas = new Canvas();

@@ -68,12 +68,15 @@ public final class DrawingFiles implements Pages {
 
     private ScaledSheet sheet(Context context) {
         JobFile file = counter.job(context);
-        Part part = file.part()
-                .flatMap(DrawnPart::part)
+        DrawnPart drawn = file.part()
+                .filter(saved -> saved.part().isPresent())
                 .orElseThrow(
                         () -> new NotFoundResponse(
                                 "Job " + file.job().number()
                                         + " has no drawing that can be printed yet: it is not drawn, or something in it is to be mended."));
-        return PartDrawing.toScale(part, Heading.BLANK);
+        Part part = drawn.part().orElseThrow();
+        String shop = counter.desk().keepShop().shop().name();
+        Heading heading = JobHeading.of(shop, file.job(), drawn.issue(), part, "http://" + context.host());
+        return PartDrawing.toScale(part, heading);
     }
 }
