@@ -5,6 +5,9 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.util.EnumMap;
 import java.util.Map;
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
@@ -21,11 +24,19 @@ final class Fonts {
     PDFont of(Weight weight) throws IOException {
         PDFont font = loaded.get(weight);
         if (font == null) {
-            try (InputStream file = weight.open()) {
-                font = PDType0Font.load(document, file, true);
-            }
+            font = load(weight);
             loaded.put(weight, font);
         }
         return font;
+    }
+
+    /** Letters are never joined into one sign: "fi" stays two letters, as wide as measured and found by whoever searches. */
+    private PDFont load(Weight weight) throws IOException {
+        try (InputStream file = weight.open()) {
+            TrueTypeFont letters = new TTFParser().parse(new RandomAccessReadBuffer(file));
+            letters.setEnableGsub(false);
+            document.registerTrueTypeFontForClosing(letters);
+            return PDType0Font.load(document, letters, true);
+        }
     }
 }

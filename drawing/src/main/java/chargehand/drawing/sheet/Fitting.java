@@ -62,7 +62,8 @@ record Fitting(SheetSize sheet, DrawingScale scale, List<DrawnView> views, Foot 
     }
 
     /** The first way that goes on a sheet at a scale without crowding, failing that the first that goes on it. */
-    private static Optional<Fitting> of(Function<List<String>, Foot> feet, LayoutWays ways, SheetSize sheet, DrawingScale scale) {
+    private static Optional<Fitting> of(
+            Function<List<String>, Foot> feet, LayoutWays ways, SheetSize sheet, DrawingScale scale) {
         double width = sheet.frame().width() - 2 * MARGIN;
         Optional<Fitting> crowded = Optional.empty();
         for (Supplier<List<DrawnView>> way : ways.at(scale, width)) {
@@ -75,7 +76,8 @@ record Fitting(SheetSize sheet, DrawingScale scale, List<DrawnView> views, Foot 
         return crowded;
     }
 
-    private static Fitting of(Function<List<String>, Foot> feet, SheetSize sheet, DrawingScale scale, List<DrawnView> views) {
+    private static Fitting of(
+            Function<List<String>, Foot> feet, SheetSize sheet, DrawingScale scale, List<DrawnView> views) {
         List<String> said = new ArrayList<>();
         views.forEach(view -> said.addAll(view.view().notes()));
         Foot foot = feet.apply(said);

@@ -31,8 +31,9 @@ record Foot(Part part, Heading heading, IssueTable issues, Notes notes) {
 
     /** How high all of it is (mm). */
     double height() {
-        double code =
-                heading.code().map(picture -> picture.height() + SMALL.linePitch()).orElse(0.0);
+        double code = heading.code()
+                .map(picture -> picture.height() + SMALL.linePitch())
+                .orElse(0.0);
         return blockHeight() + Math.max(notes.height(), code);
     }
 

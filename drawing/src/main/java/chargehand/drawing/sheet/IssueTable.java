@@ -55,7 +55,11 @@ record IssueTable(List<Row> rows) {
         int earlier = Math.max(0, issues.size() - MOST);
         for (DrawingIssue issue : issues.subList(earlier, issues.size()).reversed()) {
             rows.add(Row.of(List.of(
-                    issue.letter(), issue.at().orElse(""), issue.what(), issue.date().toString(), issue.by())));
+                    issue.letter(),
+                    issue.at().orElse(""),
+                    issue.what(),
+                    issue.date().toString(),
+                    issue.by())));
         }
         if (earlier > 0) {
             String letters = issues.subList(0, earlier).stream()
@@ -68,7 +72,9 @@ record IssueTable(List<Row> rows) {
 
     /** How high it is (mm). */
     double height() {
-        return rows.isEmpty() ? 0 : HEAD + rows.stream().mapToDouble(Row::height).sum();
+        return rows.isEmpty()
+                ? 0
+                : HEAD + rows.stream().mapToDouble(Row::height).sum();
     }
 
     /** Draws it from its upper left corner. */

@@ -66,7 +66,8 @@ public final class PartDrawing {
         List<DrawnView> views = centred(fitting);
         groups.add(new ScaledSheet.Group(Role.SHEET, surround(fitting)));
         views.forEach(view -> groups.addAll(view.groups()));
-        groups.add(new ScaledSheet.Group(Role.SHEET, fitting.foot().noteMarks(fitting.sheet().frame())));
+        groups.add(new ScaledSheet.Group(
+                Role.SHEET, fitting.foot().noteMarks(fitting.sheet().frame())));
         SheetSize size = fitting.sheet();
         return new ScaledSheet(
                 size.width(),

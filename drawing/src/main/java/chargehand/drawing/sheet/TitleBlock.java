@@ -119,11 +119,7 @@ final class TitleBlock {
             canvas.box(LineStyle.NARROW, new Point(x, corner.y()), cell.width, height);
             canvas.words(CAPTION, new Point(x + 1, corner.y() + 2.5), cell.caption);
             Lines.fitted(
-                    canvas,
-                    cell.lettering,
-                    new Point(x + 1.5, corner.y() + height - 1.25),
-                    cell.width - 3,
-                    cell.value);
+                    canvas, cell.lettering, new Point(x + 1.5, corner.y() + height - 1.25), cell.width - 3, cell.value);
             x += cell.width;
         }
         return corner.moved(0, height);
@@ -131,11 +127,15 @@ final class TitleBlock {
 
     private String drawn() {
         List<DrawingIssue> issues = part.drafting().issues();
-        return heading.drawn().isBlank() && !issues.isEmpty() ? issues.getFirst().by() : heading.drawn();
+        return heading.drawn().isBlank() && !issues.isEmpty()
+                ? issues.getFirst().by()
+                : heading.drawn();
     }
 
     private String date() {
         List<DrawingIssue> issues = part.drafting().issues();
-        return heading.date().isBlank() && !issues.isEmpty() ? issues.getLast().date().toString() : heading.date();
+        return heading.date().isBlank() && !issues.isEmpty()
+                ? issues.getLast().date().toString()
+                : heading.date();
     }
 }
