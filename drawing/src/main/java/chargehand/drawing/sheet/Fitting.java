@@ -34,6 +34,11 @@ record Fitting(SheetSize sheet, DrawingScale scale, List<DrawnView> views, Foot 
     private static final Set<SheetSize> LARGER = EnumSet.of(SheetSize.A2, SheetSize.A1);
     private static final double MARGIN = 4;
 
+    /** The fitting of a sheet with nothing filled in. */
+    static Fitting of(Part part) {
+        return of(part, Heading.BLANK);
+    }
+
     /**
      * The first of sheet and scale on which the part goes with nothing on top of anything: full size if it can be, an office
      * sheet if it can be. Where something is crowded at every scale of those, the first on which it goes at all.

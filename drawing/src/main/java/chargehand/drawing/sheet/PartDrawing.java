@@ -41,7 +41,7 @@ public final class PartDrawing {
 
     /** The views of a part with their sizes alone, as large as they are: for a page that says the rest itself. */
     public static Picture views(Part part) {
-        Fitting fitting = Fitting.of(part, Heading.BLANK);
+        Fitting fitting = Fitting.of(part);
         Box bounds = Layout.bounds(fitting.views()).grown(MARGIN);
         Canvas canvas = new Canvas();
         fitting.views()

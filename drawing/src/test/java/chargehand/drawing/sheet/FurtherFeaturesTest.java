@@ -54,7 +54,7 @@ final class FurtherFeaturesTest {
     }
 
     private static String notes(String text) {
-        return Fitting.of(part(text)).notes().lines().stream()
+        return Fitting.of(part(text)).foot().notes().lines().stream()
                 .map(lines -> String.join(" ", lines))
                 .collect(Collectors.joining("\n"));
     }

@@ -40,7 +40,7 @@ final class ProjectionTest {
 
     /** The main view and the one beside, below or above it. */
     private static List<Box> views(Projection projection, String demo) {
-        return Fitting.of(drawnIn(projection, demo), Heading.BLANK).views().stream()
+        return Fitting.of(drawnIn(projection, demo)).views().stream()
                 .limit(2)
                 .map(DrawnView::bounds)
                 .toList();
