@@ -14,6 +14,7 @@ import chargehand.method.wish.Wishes;
 import chargehand.part.Body;
 import chargehand.part.Part;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Plans how a part is made in one shop: every piece of stock it will come out of, every way this kit can hold it, the trade's
@@ -76,6 +77,20 @@ public final class Planner {
             case Body.Turned turned ->
                 new TurnedPlanner(kit, aimed, turned, bidden).whyNot(count, candidates, Names.of(kit, rack, part));
             case Body.Block block -> List.of();
+        };
+    }
+
+    /**
+     * The method of a planner that never looks ahead: first stock, first machine, all that can be done there, and so on. It is
+     * what the search is measured against. Empty where that leads nowhere, and for blocks, of which there is no choice.
+     */
+    public Optional<PlainMethod> inFixedOrder(Part part, int count) {
+        Part aimed = Aim.at(part);
+        Candidates candidates = StockChooser.candidates(aimed, count, rack, CuttingUp.with(kit));
+        return switch (aimed.body()) {
+            case Body.Turned turned ->
+                new TurnedPlanner(kit, aimed, turned, new Bidden(Wishes.NONE)).inFixedOrder(count, candidates);
+            case Body.Block block -> Optional.empty();
         };
     }
 

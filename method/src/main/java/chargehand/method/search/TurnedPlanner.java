@@ -42,7 +42,7 @@ final class TurnedPlanner {
     private static final long MOST_IN_HASTE = 1_200;
 
     /** What a dearer use of metal must save to be taken: minutes for each place down the chooser's list. */
-    private static final double SECONDS_PER_PLACE = 60;
+    static final double SECONDS_PER_PLACE = 60;
 
     private final Kit kit;
     private final Part part;
@@ -131,6 +131,25 @@ final class TurnedPlanner {
         return List.of();
     }
 
+    /** What comes out when nobody looks ahead, from the first stock that leads to the end; empty where none does. */
+    Optional<PlainMethod> inFixedOrder(int count, Candidates candidates) {
+        if (!missing().isEmpty()) {
+            return Optional.empty();
+        }
+        List<Candidate> fit = candidates.fit().stream().limit(MOST_CANDIDATES).toList();
+        for (int place = 0; place < fit.size(); place++) {
+            for (Begun begun : begun(new FromStock(part, fit.get(place), candidates.passedOver()), count)) {
+                var setUps = new FixedOrder(kit, part, body, begun).from(begun);
+                if (setUps.isPresent()) {
+                    Method method = begun.stock().method(count, begun.work().blank(), setUps.get());
+                    WorkTime counted = method.time().plus(WorkTime.seconds(place * SECONDS_PER_PLACE));
+                    return Optional.of(new PlainMethod(method, counted));
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
     private Effort effort(int count, boolean thorough) {
         return new Effort(count, thorough, new Patience(MOST_WEIGHED), bidden);
     }
@@ -201,7 +220,7 @@ final class TurnedPlanner {
     }
 
     /** The ways round that work from one piece of stock is begun. */
-    private List<Begun> begun(FromStock stock, int count) {
+    List<Begun> begun(FromStock stock, int count) {
         Candidate candidate = stock.candidate();
         List<End> ends = candidate.way() == Way.SAWN ? List.of(End.B) : List.of(End.A, End.B);
         return ends.stream().map(headstock -> begun(stock, headstock, count)).toList();
