@@ -1,15 +1,15 @@
 package chargehand.method.search;
 
 import chargehand.method.holding.Choice;
+import chargehand.method.holding.Holdings;
 import chargehand.method.kit.Kit;
 import chargehand.method.kit.Machine;
 import chargehand.method.plan.SetUp;
+import chargehand.method.search.TurnedPlanner.Begun;
 import chargehand.method.setting.Job;
 import chargehand.method.setting.Making;
 import chargehand.method.setting.SetUpWriter;
 import chargehand.method.setting.ThreadWays;
-import chargehand.method.holding.Holdings;
-import chargehand.method.search.TurnedPlanner.Begun;
 import chargehand.method.task.Task;
 import chargehand.method.work.Standing;
 import chargehand.part.Body;
@@ -78,7 +78,10 @@ final class FixedOrder {
     private BitSet todo(Standing work, Choice choice) {
         var all = new BitSet(work.tasks().size());
         for (int i = 0; i < work.tasks().size(); i++) {
-            all.set(i, !(work.tasks().get(i) instanceof Task.CentreIn) || work.shape().body().inside().isEmpty());
+            all.set(
+                    i,
+                    !(work.tasks().get(i) instanceof Task.CentreIn)
+                            || work.shape().body().inside().isEmpty());
         }
         return new Reach(kit, ways, new Trueness(making.part()), new Reach.Held(work, choice)).all(all);
     }

@@ -8,6 +8,7 @@ import chargehand.method.work.Standing;
 import chargehand.part.Across;
 import chargehand.part.Bore;
 import chargehand.part.Part;
+import chargehand.part.Section;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
@@ -75,6 +76,13 @@ final class Unreached {
                         "Use bar of that shape, or file them to a gauge.");
             case Task.Inside inside -> insideReason(inside.bore());
             case Task.Crossing crossing -> crossingReason(crossing.across());
+            case Task.Turned(int index, Section.Groove groove) ->
+                new Reason(
+                        Code.NO_TOOL,
+                        groove.name()
+                                + " cannot be cut: no grooving tool that is owned goes into its width and reaches its"
+                                + " depth from the larger surface beside it, or no holding leaves it clear.",
+                        "A grooving tool or a narrow parting blade that reaches so deep.");
             case Task.Turned turned ->
                 holding("The outside of " + turned.section().name() + " cannot be turned");
             case Task.Corner corner -> holding("A corner of " + corner.section().name() + " cannot be reached");

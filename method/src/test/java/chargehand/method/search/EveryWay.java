@@ -82,7 +82,8 @@ final class EveryWay {
         for (Choice choice : holdings.list(work)) {
             var seen = new HashSet<BitSet>();
             for (BitSet allowed : Allowances.of(making).of(work)) {
-                BitSet todo = new Reach(kit, ways, new Trueness(making.part()), new Reach.Held(work, choice)).all(allowed);
+                BitSet todo =
+                        new Reach(kit, ways, new Trueness(making.part()), new Reach.Held(work, choice)).all(allowed);
                 if (!todo.isEmpty() && seen.add(todo)) {
                     jobs.add(new Job(work, choice, todo, count));
                 }

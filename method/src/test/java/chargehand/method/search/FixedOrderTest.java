@@ -24,15 +24,17 @@ class FixedOrderTest {
     void plan_demoAndRandomParts_neverTakesLongerThanTheFixedOrder() {
         Rack rack = DemoKit.soundRack();
         var planner = new Planner(DemoKit.kit(), rack);
-        for (String name : List.of(
-                "union", "gland-stud", "bearing-bush", "ram", "roller-pin", "metric-stud", "sluice-spindle")) {
+        for (String name :
+                List.of("union", "gland-stud", "bearing-bush", "ram", "roller-pin", "metric-stud", "sluice-spindle")) {
             compare(planner, DemoMethods.part(name), 2);
         }
         var generator = new PartGenerator(20261201);
         for (int i = 0; i < PARTS; i++) {
             compare(planner, generator.part(), 1 + i % 3);
         }
-        assertThat(ratios).as("parts that the fixed order makes too, of %d", searched).hasSizeGreaterThan(15);
+        assertThat(ratios)
+                .as("parts that the fixed order makes too, of %d", searched)
+                .hasSizeGreaterThan(15);
         assertThat(ratios.stream().mapToDouble(ratio -> ratio).average().orElseThrow())
                 .as("time of the fixed order over that of the search")
                 .isGreaterThan(1.02);
@@ -50,7 +52,9 @@ class FixedOrderTest {
                 ratios.add(other.counted().seconds() / ready.bound().counted().seconds());
             });
         } else {
-            assertThat(plain).as("the fixed order makes what the search does not: %s", part.body()).isEmpty();
+            assertThat(plain)
+                    .as("the fixed order makes what the search does not: %s", part.body())
+                    .isEmpty();
         }
     }
 }

@@ -3,12 +3,12 @@ package chargehand.method.search;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import chargehand.method.aim.Aim;
 import chargehand.method.kit.Kit;
 import chargehand.method.kit.Lathe;
 import chargehand.method.kit.Machine;
 import chargehand.method.kit.Saw;
 import chargehand.method.kit.yaml.DemoKit;
-import chargehand.method.aim.Aim;
 import chargehand.method.plan.Planned;
 import chargehand.method.rack.Rack;
 import chargehand.method.rack.yaml.RackFile;
