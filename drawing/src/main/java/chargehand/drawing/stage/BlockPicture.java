@@ -19,6 +19,7 @@ public final class BlockPicture {
     private static final double MARGIN = 3;
     private static final double JAW = 12;
     private static final double BASE = 10;
+    private static final double CLAMP = 4;
     private static final double BETWEEN = 16;
     private static final double MOST = 2;
 
@@ -60,13 +61,10 @@ public final class BlockPicture {
         double front = between + 2 * JAW + BETWEEN + JAW;
         double jaws = scale * Math.max(0, stage.high().minus(stage.above()).mm());
         block(0, between);
-        tint(-JAW, -jaws, JAW, jaws);
-        tint(between, -jaws, JAW, jaws);
-        tint(-JAW, 0, between + 2 * JAW, BASE);
+        between(between, jaws);
         block(front, along);
         holes(front);
-        tint(front - JAW / 2, -jaws, along + JAW, jaws);
-        tint(front - JAW / 2, 0, along + JAW, BASE);
+        along(front, along, jaws);
         top(0, between);
         top(front, along);
         return called(width, front, between).marks();
@@ -80,6 +78,41 @@ public final class BlockPicture {
             stroke(LineStyle.DOUBLE_CHAIN, Ink.INK, Path.box(new Point(left, -stock), wide, stock));
         }
         stroke(LineStyle.WIDE, Ink.INK, Path.box(new Point(left, -high), wide, high));
+    }
+
+    /** What holds the block, seen along the jaws. */
+    private void between(double wide, double jaws) {
+        switch (stage.rest()) {
+            case VICE -> {
+                tint(-JAW, -jaws, JAW, jaws);
+                tint(wide, -jaws, JAW, jaws);
+                tint(-JAW, 0, wide + 2 * JAW, BASE);
+            }
+            case TABLE -> table(0, wide);
+        }
+    }
+
+    /** What holds the block, seen square to the jaws. */
+    private void along(double front, double wide, double jaws) {
+        switch (stage.rest()) {
+            case VICE -> {
+                tint(front - JAW / 2, -jaws, wide + JAW, jaws);
+                tint(front - JAW / 2, 0, wide + JAW, BASE);
+            }
+            case TABLE -> table(front, wide);
+        }
+    }
+
+    /** The table below, and a clamp with its heel block over each end. */
+    private void table(double left, double wide) {
+        double high = scale * stage.high().mm();
+        double lap = Math.min(JAW / 2, wide / 4);
+        tint(left - JAW, 0, wide + 2 * JAW, BASE);
+        for (double end : new double[] {left, left + wide}) {
+            boolean first = end == left;
+            tint(first ? end - JAW : end - lap, -high - CLAMP, JAW + lap, CLAMP);
+            tint(first ? end - JAW : end + JAW - CLAMP, -high, CLAMP, high);
+        }
     }
 
     private void tint(double left, double top, double wide, double high) {

@@ -4,9 +4,10 @@ import chargehand.measure.Length;
 import java.util.List;
 
 /**
- * A block in a machine vice, seen along the jaws and square to them.
+ * A block in a machine vice, seen along the jaws and square to them, or clamped down on a table.
  *
  * @param title what the picture shows, for those who cannot see it
+ * @param rest what it rests in
  * @param along its size along the jaws
  * @param between its size between the jaws
  * @param high its size upright when the set-up is done
@@ -18,6 +19,7 @@ import java.util.List;
  */
 public record BlockStage(
         String title,
+        Rest rest,
         Length along,
         Length between,
         Length high,
@@ -28,6 +30,26 @@ public record BlockStage(
         String label) {
     public BlockStage {
         holes = List.copyOf(holes);
+    }
+
+    /** In a vice. */
+    public BlockStage(
+            String title,
+            Length along,
+            Length between,
+            Length high,
+            Length stock,
+            Length above,
+            boolean top,
+            List<HoleBelow> holes,
+            String label) {
+        this(title, Rest.VICE, along, between, high, stock, above, top, holes, label);
+    }
+
+    /** What a block rests in. */
+    public enum Rest {
+        VICE,
+        TABLE
     }
 
     /**

@@ -53,7 +53,12 @@ public record FaceHole(
     }
 
     private static FaceHole of(
-            OnEnd.Holes feature, HoleCircle circle, Depth depth, Length diameter, Optional<ScrewThread> thread, Solid solid) {
+            OnEnd.Holes feature,
+            HoleCircle circle,
+            Depth depth,
+            Length diameter,
+            Optional<ScrewThread> thread,
+            Solid solid) {
         Metal metal = Metal.at(solid, circle.diameter().length().half(), feature.end());
         return switch (depth) {
             case Depth.Through() ->

@@ -123,6 +123,7 @@ public record Choice(
             case Holding.InDividingHead head -> faces;
             case Holding.LaidAcross laid -> faces;
             case Holding.InVice vice -> faces;
+            case Holding.OnTable table -> faces;
             case Holding.Clamped clamped -> faces;
         };
     }
@@ -138,6 +139,7 @@ public record Choice(
             case Holding.InDividingHead head -> isCentre(head.support());
             case Holding.LaidAcross laid -> false;
             case Holding.InVice vice -> false;
+            case Holding.OnTable table -> false;
             case Holding.Clamped clamped -> false;
         };
     }

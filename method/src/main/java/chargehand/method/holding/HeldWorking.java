@@ -23,12 +23,18 @@ final class HeldWorking {
                 what + ", length over diameter added up along it",
                 "Σ l/d",
                 LengthText.in(overhang.length(), unit) + " out of the jaws",
-                String.format(Locale.ROOT, "%.1f, up to %.0f allowed", overhang.slenderness(), GripRules.most(support)),
+                judged(overhang.slenderness(), GripRules.most(support)),
                 GripRules.SOURCE);
         working.fact(
                 "Run-out as held, as measured for this holding",
                 LengthText.in(runOut, unit) + " total indicator reading",
                 GripRules.SOURCE);
         return working.steps();
+    }
+
+    private static String judged(double slenderness, double most) {
+        String say =
+                slenderness <= most ? "%.1f, up to %.0f allowed" : "%.1f, so that only what lies within %.0f is cut";
+        return String.format(Locale.ROOT, say, slenderness, most);
     }
 }

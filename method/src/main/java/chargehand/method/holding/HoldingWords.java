@@ -48,6 +48,7 @@ final class HoldingWords {
             case Holding.OnStub stub -> {}
             case Holding.LaidAcross laid -> {}
             case Holding.InVice vice -> {}
+            case Holding.OnTable table -> {}
             case Holding.Clamped clamped -> {}
         }
         return steps;
@@ -134,5 +135,11 @@ final class HoldingWords {
 
     static List<String> vees(String vice) {
         return List.of("Lay the work in the " + vice + ", level, and clamp it close to the hole.");
+    }
+
+    static List<String> along(String vice) {
+        return List.of(
+                "Lay the work in the " + vice + " along the table, copper or card under every jaw and clamp.",
+                "Clock along the top and along the side, and nip it down clear of the cutter.");
     }
 }

@@ -32,6 +32,7 @@ public final class Holdings {
         steadied(work, choices);
         for (Mill mill : kit.mills()) {
             mill.dividingHead().ifPresent(head -> choices.addAll(TableHoldings.dividing(mill, head, work)));
+            choices.addAll(TableHoldings.inVees(mill, work));
             mill.vices().forEach(vice -> choices.addAll(TableHoldings.inVice(mill, vice, work)));
         }
         for (RadialDrill drill : kit.drills()) {

@@ -11,6 +11,7 @@ import chargehand.method.kit.Vice;
 import chargehand.method.plan.Holding;
 import chargehand.method.task.Shape;
 import chargehand.method.task.Task;
+import chargehand.method.wish.HolderName;
 import chargehand.method.work.Blanks;
 import chargehand.method.work.Standing;
 import chargehand.part.Across;
@@ -26,6 +27,8 @@ import java.util.TreeSet;
 /** The ways turned work is held on mill and drill: in the dividing head, or laid along a vice or in vees. */
 final class TableHoldings {
     private static final Length LEAST_LAID = Length.mm(10);
+
+    private static final String VEES = HolderName.VEES;
 
     private TableHoldings() {}
 
@@ -86,8 +89,15 @@ final class TableHoldings {
     /** Laid in the vees of a drill, turned so that the hole stands upright. */
     static List<Choice> inVees(RadialDrill drill, Standing work) {
         return drill.vees()
-                .map(range -> laid(
-                        drill, new Laid("vee blocks", range.least(), range.most()), work, Choice.Work.CROSS_DRILLING))
+                .map(range ->
+                        laid(drill, new Laid(VEES, range.least(), range.most()), work, Choice.Work.CROSS_DRILLING))
+                .orElse(List.of());
+    }
+
+    /** In the vees of a mill, for keyways. */
+    static List<Choice> inVees(Mill mill, Standing work) {
+        return mill.vees()
+                .map(range -> laid(mill, new Laid(VEES, range.least(), range.most()), work, Choice.Work.KEYWAYING))
                 .orElse(List.of());
     }
 
@@ -133,7 +143,7 @@ final class TableHoldings {
                 Set.of(),
                 new Choice.Gripped.OnSection(index),
                 drilling ? Costing.vees() : Costing.millVice(),
-                HoldingWords.vees(laid.name()),
+                drilling ? HoldingWords.vees(laid.name()) : HoldingWords.along(laid.name()),
                 List.of());
     }
 

@@ -2,6 +2,7 @@ package chargehand.method.kit;
 
 import chargehand.measure.Length;
 import chargehand.measure.LengthUnit;
+import chargehand.measure.Limits;
 import chargehand.measure.Power;
 import java.util.List;
 import java.util.Optional;
@@ -15,6 +16,8 @@ import java.util.Optional;
  * @param feeds of the table for each minute; empty where it is fed by hand
  * @param dials of the table
  * @param vices each with a name of its own
+ * @param vees the diameters its vee blocks take; empty where it has none
+ * @param clamps the thickest work that its clamps and studs reach over on the table; empty where it has none
  * @param dividingHead with its own chuck, if there is one
  */
 public record Mill(
@@ -26,6 +29,8 @@ public record Mill(
         Feeds feeds,
         TableDials dials,
         List<Vice> vices,
+        Optional<Limits> vees,
+        Optional<Length> clamps,
         Optional<DividingHead> dividingHead)
         implements Machine {
     public Mill {

@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param room where the spindle reaches
  * @param vices on its table
  * @param vees the diameters its vee blocks take; empty where it has none
+ * @param clamps the thickest work that its clamps and studs reach over on the table; empty where it has none
  */
 public record RadialDrill(
         String name,
@@ -27,7 +28,8 @@ public record RadialDrill(
         Feeds feeds,
         Reach room,
         List<Vice> vices,
-        Optional<Limits> vees)
+        Optional<Limits> vees,
+        Optional<Length> clamps)
         implements Machine {
     public RadialDrill {
         vices = List.copyOf(vices);

@@ -3,6 +3,7 @@ package chargehand.method.plan;
 import chargehand.measure.Angle;
 import chargehand.measure.Length;
 import chargehand.part.End;
+import java.util.List;
 
 /** How the work is held. */
 public sealed interface Holding {
@@ -17,6 +18,7 @@ public sealed interface Holding {
             case InDividingHead head -> head.runOut();
             case LaidAcross laid -> Length.ZERO;
             case InVice vice -> Length.ZERO;
+            case OnTable table -> Length.ZERO;
             case Clamped clamped -> Length.ZERO;
         };
     }
@@ -98,7 +100,19 @@ public sealed interface Holding {
      */
     record InVice(String vice, Face fixed, Face down, Length height) implements Holding {}
 
-    /** Clamped to a table or held in the saw's vice, before anything is true. */
+    /**
+     * A block clamped down on a machine's table, its edges or its top open where no clamp stands.
+     *
+     * @param down the face on the table
+     * @param out the edges that stand out over the table's edge or a slot, so that a cutter passes them; none for holes
+     */
+    record OnTable(Face down, List<Face> out) implements Holding {
+        public OnTable {
+            out = List.copyOf(out);
+        }
+    }
+
+    /** Held in the saw's vice, before anything is true. */
     record Clamped(String with, Length from, Length to) implements Holding {}
 
     /**

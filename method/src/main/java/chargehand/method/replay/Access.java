@@ -46,6 +46,7 @@ record Access(Span clear, List<Obstacle> blocked, Set<End> facing, Set<End> axia
             case Holding.OnMandrel mandrel -> new Access(open(), List.of(), EnumSet.allOf(End.class), Set.of());
             case Holding.LaidAcross laid -> new Access(open(), List.of(), Set.of(), Set.of());
             case Holding.InVice vice -> new Access(open(), List.of(), Set.of(), Set.of());
+            case Holding.OnTable table -> new Access(open(), List.of(), Set.of(), Set.of());
             case Holding.Clamped clamped -> new Access(open(), List.of(), Set.of(), Set.of());
         };
     }

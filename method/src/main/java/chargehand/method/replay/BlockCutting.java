@@ -63,12 +63,9 @@ final class BlockCutting {
         faults.unless(
                 work.holes().isEmpty(), Fault.Code.OUT_OF_ORDER, () -> "faces come before the holes placed from them");
         faults.unless(
-                holding instanceof Holding.InVice held
-                        && face != held.fixed()
-                        && face != held.fixed().opposite()
-                        && face != held.down(),
+                isClear(face),
                 Fault.Code.TOOL_FOULS,
-                () -> "the face to be milled lies in the jaws or on the parallels");
+                () -> "the face to be milled lies in the jaws, on the parallels or the table, or under clamps");
         faults.unless(
                 cut.to().isLessThan(work.over(face)),
                 Fault.Code.NOTHING_TO_CUT,
@@ -86,15 +83,33 @@ final class BlockCutting {
         };
     }
 
+    private boolean isClear(Face face) {
+        return switch (holding) {
+            case Holding.InVice held ->
+                face != held.fixed() && face != held.fixed().opposite() && face != held.down();
+            case Holding.OnTable held -> held.out().contains(face);
+            case Holding.InChuck held -> false;
+            case Holding.InCollet held -> false;
+            case Holding.BetweenCentres held -> false;
+            case Holding.OnMandrel held -> false;
+            case Holding.OnStub held -> false;
+            case Holding.InDividingHead held -> false;
+            case Holding.LaidAcross held -> false;
+            case Holding.Clamped held -> false;
+        };
+    }
+
+    private boolean isTopUp() {
+        return (holding instanceof Holding.InVice held && held.down() == Face.BOTTOM)
+                || (holding instanceof Holding.OnTable table && table.down() == Face.BOTTOM);
+    }
+
     private Optional<HoleCut> holeAt(Length x, Length y) {
         return work.holes().stream().filter(hole -> hole.isAt(x, y)).findFirst();
     }
 
     private void topUp() {
-        faults.unless(
-                holding instanceof Holding.InVice held && held.down() == Face.BOTTOM,
-                Fault.Code.WRONG_SIDE,
-                () -> "holes are made with the bottom down");
+        faults.unless(isTopUp(), Fault.Code.WRONG_SIDE, () -> "holes are made with the bottom down");
     }
 
     private BlockWork drilled(Cut.DrillHole cut) {

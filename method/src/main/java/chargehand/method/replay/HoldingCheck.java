@@ -57,6 +57,7 @@ final class HoldingCheck {
             case Holding.InDividingHead head -> noHolder(lathe, head.head());
             case Holding.LaidAcross laid -> noHolder(lathe, laid.vice());
             case Holding.InVice vice -> noHolder(lathe, vice.vice());
+            case Holding.OnTable table -> noHolder(lathe, "table");
             case Holding.Clamped clamped -> noHolder(lathe, clamped.with());
         }
     }
@@ -110,13 +111,14 @@ final class HoldingCheck {
         switch (holding) {
             case Holding.InDividingHead held -> inHead(mill, held);
             case Holding.LaidAcross laid ->
-                new GripCheck(work, laid.grip(), End.A, faults).laid(mill.vices(), Optional.empty(), laid.vice());
+                new GripCheck(work, laid.grip(), End.A, faults).laid(mill.vices(), mill.vees(), laid.vice());
             case Holding.InChuck chuck -> noHolder(mill, chuck.chuck());
             case Holding.InCollet collet -> noHolder(mill, collet.collet());
             case Holding.BetweenCentres centres -> noHolder(mill, "pair of centres");
             case Holding.OnMandrel mandrel -> noHolder(mill, mandrel.mandrel());
             case Holding.OnStub stub -> noHolder(mill, stub.mandrel());
             case Holding.InVice vice -> noHolder(mill, vice.vice());
+            case Holding.OnTable table -> noHolder(mill, "clamps");
             case Holding.Clamped clamped -> noHolder(mill, clamped.with());
         }
     }

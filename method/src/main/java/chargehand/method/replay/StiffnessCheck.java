@@ -33,6 +33,7 @@ final class StiffnessCheck {
             case Holding.OnStub held -> {}
             case Holding.LaidAcross held -> {}
             case Holding.InVice held -> {}
+            case Holding.OnTable held -> {}
             case Holding.Clamped held -> {}
         }
     }

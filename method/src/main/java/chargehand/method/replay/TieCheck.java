@@ -81,6 +81,7 @@ final class TieCheck {
             case Holding.BetweenCentres held -> isOnCentres(made(earlier));
             case Holding.LaidAcross held -> false;
             case Holding.InVice held -> false;
+            case Holding.OnTable held -> false;
             case Holding.Clamped held -> false;
         };
     }

@@ -21,9 +21,11 @@ import chargehand.method.setting.BlockFaces;
 import chargehand.method.setting.BlockFaces.Pair;
 import chargehand.method.setting.BlockHoles;
 import chargehand.method.setting.BlockMaking;
+import chargehand.method.setting.BlockRest;
 import chargehand.method.setting.SawWork;
 import chargehand.method.stock.Candidate;
 import chargehand.method.stock.Candidates;
+import chargehand.method.wish.HolderName;
 import chargehand.part.Body;
 import chargehand.part.End;
 import chargehand.part.Hole;
@@ -95,11 +97,9 @@ final class BlockPlanner {
         }
         var all = new ArrayList<List<SetUp>>();
         for (Mill mill : kit.mills()) {
-            for (Vice vice : mill.vices()) {
-                if (isAllowed(mill, vice)
-                        && takes(mill, vice, slab)
-                        && !kit.tooling().millCutters().isEmpty()) {
-                    var faces = new BlockFaces(making, mill, vice);
+            for (BlockRest rest : rests(mill)) {
+                if (takes(mill, rest, slab) && !kit.tooling().millCutters().isEmpty()) {
+                    var faces = new BlockFaces(making, mill, rest);
                     var setUps = new ArrayList<SetUp>(List.of(sawing));
                     pairs.forEach(
                             pair -> setUps.addAll(faces.write(setUps.size() + 1, pair, BlockFaces.raw(slab, pair))));
@@ -125,14 +125,33 @@ final class BlockPlanner {
         };
     }
 
-    private boolean isAllowed(Machine machine, Vice vice) {
-        return bidden.allowsHolder(machine.name(), vice.name());
+    /** The vices and the table of a machine, but for those that somebody forbids. */
+    private List<BlockRest> rests(Machine machine) {
+        var rests = new ArrayList<BlockRest>();
+        for (Vice vice : vices(machine)) {
+            if (bidden.allowsHolder(machine.name(), vice.name())) {
+                rests.add(new BlockRest.InVice(vice));
+            }
+        }
+        if (clamps(machine).isPresent() && bidden.allowsHolder(machine.name(), HolderName.CLAMPS)) {
+            rests.add(new BlockRest.OnTable());
+        }
+        return rests;
     }
 
-    private static boolean takes(Mill mill, Vice vice, Blank.Slab slab) {
-        Length across = Length.least(slab.width(), vice.opening());
-        return !slab.length().isMoreThan(mill.travels().along())
-                && !slab.width().isMoreThan(across);
+    /** A vice opens over the slab; on the table only its edges are milled, the clamps standing on its top. */
+    private boolean takes(Mill mill, BlockRest rest, Blank.Slab slab) {
+        boolean travels = !slab.length().isMoreThan(mill.travels().along())
+                && !slab.width().isMoreThan(mill.travels().across());
+        return switch (rest) {
+            case BlockRest.InVice(Vice vice) -> travels && !slab.width().isMoreThan(vice.opening());
+            case BlockRest.OnTable table ->
+                travels && reaches(mill, slab.thickness()) && !pairs(slab).contains(Pair.THICKNESS);
+        };
+    }
+
+    private static boolean reaches(Machine machine, Length thickness) {
+        return clamps(machine).filter(reach -> !thickness.isMoreThan(reach)).isPresent();
     }
 
     private List<List<SetUp>> drilled(BlockMaking making, List<SetUp> before) {
@@ -141,15 +160,48 @@ final class BlockPlanner {
         }
         var all = new ArrayList<List<SetUp>>();
         for (Machine machine : kit.machines()) {
-            for (Vice vice : vices(machine)) {
-                if (isAllowed(machine, vice) && !body.width().length().isMoreThan(vice.opening())) {
+            for (BlockRest rest : rests(machine)) {
+                if (takes(machine, rest)) {
                     var setUps = new ArrayList<>(before);
-                    setUps.add(new BlockHoles(making, machine, vice).write(before.size() + 1));
+                    setUps.add(new BlockHoles(making, machine, rest).write(before.size() + 1));
                     all.add(List.copyOf(setUps));
                 }
             }
         }
         return all;
+    }
+
+    /** Whether the finished block goes where its holes are to be made. */
+    private boolean takes(Machine machine, BlockRest rest) {
+        return switch (rest) {
+            case BlockRest.InVice(Vice vice) -> !body.width().length().isMoreThan(vice.opening());
+            case BlockRest.OnTable table -> reaches(machine, body.thickness().length()) && isRoom(machine);
+        };
+    }
+
+    private boolean isRoom(Machine machine) {
+        Length length = body.length().length();
+        Length width = body.width().length();
+        return switch (machine) {
+            case RadialDrill drill ->
+                !Length.least(length, width).isMoreThan(drill.room().fromColumn());
+            case Mill mill ->
+                !length.isMoreThan(mill.travels().along())
+                        && !width.isMoreThan(mill.travels().across());
+            case Lathe lathe -> false;
+            case Saw saw -> false;
+            case Bench bench -> false;
+        };
+    }
+
+    private static Optional<Length> clamps(Machine machine) {
+        return switch (machine) {
+            case RadialDrill drill -> drill.clamps();
+            case Mill mill -> mill.clamps();
+            case Lathe lathe -> Optional.empty();
+            case Saw saw -> Optional.empty();
+            case Bench bench -> Optional.empty();
+        };
     }
 
     private static List<Vice> vices(Machine machine) {
@@ -194,7 +246,8 @@ final class BlockPlanner {
     private Reason noHolding() {
         return new Reason(
                 Code.NO_HOLDING,
-                "No mill or drill here has a vice that opens over the block and a table that travels past it.",
-                "Clamp it to a larger machine's table, or send it out.");
+                "No mill or drill here has a vice that opens over the block, or clamps and a table that take it; and what is"
+                        + " clamped down has its edges milled and its holes drilled, but not its broad faces.",
+                "Plate of its own thickness, or a larger machine.");
     }
 }

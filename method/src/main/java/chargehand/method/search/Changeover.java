@@ -44,6 +44,7 @@ final class Changeover {
             case Holding.InDividingHead head -> support(head.support());
             case Holding.LaidAcross laid -> "";
             case Holding.InVice vice -> "";
+            case Holding.OnTable table -> "";
             case Holding.Clamped clamped -> "";
         };
     }

@@ -112,6 +112,7 @@ final class Reach {
             case Holding.InDividingHead head -> end != head.headstock();
             case Holding.LaidAcross laid -> false;
             case Holding.InVice vice -> false;
+            case Holding.OnTable table -> false;
             case Holding.Clamped clamped -> false;
         };
     }

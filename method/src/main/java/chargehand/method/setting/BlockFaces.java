@@ -33,12 +33,12 @@ public final class BlockFaces {
 
     private final BlockMaking making;
     private final Mill mill;
-    private final Vice vice;
+    private final BlockRest rest;
 
-    public BlockFaces(BlockMaking making, Mill mill, Vice vice) {
+    public BlockFaces(BlockMaking making, Mill mill, BlockRest rest) {
         this.making = making;
         this.mill = mill;
-        this.vice = vice;
+        this.rest = rest;
     }
 
     /** A pair of opposite faces, named by the one cut last. */
@@ -96,20 +96,42 @@ public final class BlockFaces {
         var operations = new ArrayList<>(List.of(draft.write(1), deburr().write(2)));
         Length height =
                 Length.most(LEAST_ABOVE_JAWS, facing.from().minus(facing.to()).plus(LEAST_ABOVE_JAWS));
-        var holding = new Holding.InVice(vice.name(), facing.fixed(), facing.down(), height);
         double setting = last ? STOP_MINUTES : SETTING_MINUTES;
         return new SetUp(
                 facing.number(),
                 mill.name(),
-                holding,
+                holding(facing, height),
                 instructions(facing, pair, height),
                 operations,
                 WorkTime.minutes(setting),
                 WorkTime.minutes(LOADING_MINUTES),
-                working(height));
+                rest instanceof BlockRest.OnTable ? List.of() : working(height));
+    }
+
+    private Holding holding(Facing facing, Length height) {
+        return switch (rest) {
+            case BlockRest.InVice(Vice vice) -> new Holding.InVice(vice.name(), facing.fixed(), facing.down(), height);
+            case BlockRest.OnTable table -> new Holding.OnTable(Face.BOTTOM, List.of(facing.face()));
+        };
     }
 
     private List<String> instructions(Facing facing, Pair pair, Length height) {
+        return switch (rest) {
+            case BlockRest.InVice(Vice vice) -> inVice(vice, facing, pair, height);
+            case BlockRest.OnTable table -> onTable(facing);
+        };
+    }
+
+    private static List<String> onTable(Facing facing) {
+        String edge = facing.face().name().toLowerCase(Locale.ROOT);
+        return List.of(
+                "Bottom down on clean parallels on the table, the " + edge
+                        + " edge standing out over a slot by more than the cutter is wide.",
+                "Clamp at two places or more, each stud close to the work, the heel of each clamp a little high.",
+                "Clock a finished edge along the table before the last nip; the first edge is set by square.");
+    }
+
+    private List<String> inVice(Vice vice, Facing facing, Pair pair, Length height) {
         String face = facing.fixed().name().toLowerCase(Locale.ROOT);
         String down = facing.down().name().toLowerCase(Locale.ROOT);
         return List.of(
@@ -179,8 +201,18 @@ public final class BlockFaces {
         return cutter.isLessThan(across) ? Math.ceil(across.over(cutter.times(0.75))) : 1;
     }
 
-    /** The smallest stout cutter that covers the face; where none does, the widest there is. */
+    /** The stoutest end mill whose side covers an edge that stands out, if there is one; else as for a face. */
     private MillCutter cutter(Pair pair) {
+        return making.kit().tooling().millCutters(MillCutter.EndMill.class).stream()
+                .filter(cutter -> rest instanceof BlockRest.OnTable
+                        && !cutter.reach().isLessThan(making.body().thickness().length()))
+                .max(Comparator.comparing(MillCutter::diameter))
+                .map(MillCutter.class::cast)
+                .orElseGet(() -> faceCutter(pair));
+    }
+
+    /** The smallest stout cutter that covers the face; where none does, the widest there is. */
+    private MillCutter faceCutter(Pair pair) {
         Length across = Length.most(LEAST_CUTTER, across(pair));
         return making.kit().tooling().millCutters().stream()
                 .filter(cutter -> !(cutter instanceof MillCutter.SlittingSaw))

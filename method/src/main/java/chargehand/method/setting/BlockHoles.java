@@ -29,13 +29,13 @@ public final class BlockHoles {
 
     private final BlockMaking making;
     private final Machine machine;
-    private final Vice vice;
+    private final BlockRest rest;
     private final List<Draft> drafts = new ArrayList<>();
 
-    public BlockHoles(BlockMaking making, Machine machine, Vice vice) {
+    public BlockHoles(BlockMaking making, Machine machine, BlockRest rest) {
         this.making = making;
         this.machine = machine;
-        this.vice = vice;
+        this.rest = rest;
     }
 
     /** All holes in one holding, top up. */
@@ -54,16 +54,35 @@ public final class BlockHoles {
         return new SetUp(
                 number,
                 machine.name(),
-                new Holding.InVice(vice.name(), Holding.Face.FAR, Holding.Face.BOTTOM, ABOVE_JAWS),
-                List.of(
-                        "Hold in the " + vice.name()
-                                + ", far side against the fixed jaw, bottom down on parallels clear of"
-                                + " the holes, left end against a stop.",
-                        "Bolt the vice down: a drill that snatches takes the work with it."),
+                holding(),
+                instructions(),
                 operations,
                 WorkTime.minutes(SETTING_MINUTES),
                 WorkTime.minutes(LOADING_MINUTES),
                 List.of());
+    }
+
+    private Holding holding() {
+        return switch (rest) {
+            case BlockRest.InVice(Vice vice) ->
+                new Holding.InVice(vice.name(), Holding.Face.FAR, Holding.Face.BOTTOM, ABOVE_JAWS);
+            case BlockRest.OnTable table -> new Holding.OnTable(Holding.Face.BOTTOM, List.of());
+        };
+    }
+
+    private List<String> instructions() {
+        return switch (rest) {
+            case BlockRest.InVice(Vice vice) ->
+                List.of(
+                        "Hold in the " + vice.name()
+                                + ", far side against the fixed jaw, bottom down on parallels clear of"
+                                + " the holes, left end against a stop.",
+                        "Bolt the vice down: a drill that snatches takes the work with it.");
+            case BlockRest.OnTable table ->
+                List.of(
+                        "Bottom down on the table, on parallels clear of every hole that goes through.",
+                        "Clamp at two places or more, clear of the holes; none drilled until it cannot be moved by hand.");
+        };
     }
 
     private void add(Hole hole) {

@@ -76,6 +76,7 @@ final class LatheSetUp {
             case Holding.InDividingHead head -> head.headstock().other();
             case Holding.LaidAcross laid -> End.A;
             case Holding.InVice vice -> End.A;
+            case Holding.OnTable table -> End.A;
             case Holding.Clamped clamped -> End.A;
         };
     }

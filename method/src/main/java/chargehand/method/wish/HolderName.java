@@ -7,6 +7,12 @@ public final class HolderName {
     /** What is said of work between centres. */
     public static final String CENTRES = "centres";
 
+    /** What the vee blocks of a machine are called. */
+    public static final String VEES = "vee blocks";
+
+    /** What is said of work clamped down on a machine's table. */
+    public static final String CLAMPS = "table clamps";
+
     private HolderName() {}
 
     /** The chuck, set of collets, mandrel, dividing head or vice; for work on its own centre holes, the centres. */
@@ -20,6 +26,7 @@ public final class HolderName {
             case Holding.InDividingHead head -> head.head();
             case Holding.LaidAcross laid -> laid.vice();
             case Holding.InVice vice -> vice.vice();
+            case Holding.OnTable table -> CLAMPS;
             case Holding.Clamped clamped -> clamped.with();
         };
     }

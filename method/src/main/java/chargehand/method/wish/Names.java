@@ -62,8 +62,14 @@ public record Names(Map<String, List<String>> holders, List<String> pieces, List
             case Mill mill -> {
                 mill.dividingHead().map(DividingHead::name).ifPresent(names::add);
                 mill.vices().stream().map(Vice::name).forEach(names::add);
+                mill.vees().ifPresent(range -> names.add(HolderName.VEES));
+                mill.clamps().ifPresent(reach -> names.add(HolderName.CLAMPS));
             }
-            case RadialDrill drill -> drill.vices().stream().map(Vice::name).forEach(names::add);
+            case RadialDrill drill -> {
+                drill.vices().stream().map(Vice::name).forEach(names::add);
+                drill.vees().ifPresent(range -> names.add(HolderName.VEES));
+                drill.clamps().ifPresent(reach -> names.add(HolderName.CLAMPS));
+            }
             case Bench bench -> bench.vices().stream().map(Vice::name).forEach(names::add);
             case Saw saw -> {}
         }

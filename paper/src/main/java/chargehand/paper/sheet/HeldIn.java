@@ -16,6 +16,7 @@ public final class HeldIn {
             case Holding.InDividingHead head -> head.head() + support(head.support());
             case Holding.LaidAcross laid -> "in " + laid.vice();
             case Holding.InVice vice -> vice.vice();
+            case Holding.OnTable table -> "clamped on the table";
             case Holding.Clamped clamped -> clamped.with();
         };
     }

@@ -27,7 +27,32 @@ final class BlockStageOf {
     }
 
     BlockStage stage(String title) {
-        return setUp.holding() instanceof Holding.InVice vice ? inVice(title, vice) : laidFlat(title);
+        return switch (setUp.holding()) {
+            case Holding.InVice vice -> inVice(title, vice);
+            case Holding.OnTable table -> onTable(title);
+            case Holding.Clamped clamped -> laidFlat(title);
+            case Holding.InChuck held -> laidFlat(title);
+            case Holding.InCollet held -> laidFlat(title);
+            case Holding.BetweenCentres held -> laidFlat(title);
+            case Holding.OnMandrel held -> laidFlat(title);
+            case Holding.OnStub held -> laidFlat(title);
+            case Holding.InDividingHead held -> laidFlat(title);
+            case Holding.LaidAcross held -> laidFlat(title);
+        };
+    }
+
+    private BlockStage onTable(String title) {
+        return new BlockStage(
+                title,
+                BlockStage.Rest.TABLE,
+                after.length(),
+                after.width(),
+                after.thickness(),
+                before.thickness(),
+                after.thickness(),
+                false,
+                holes(),
+                "");
     }
 
     /** In the saw's vice, or wherever else it merely lies. */

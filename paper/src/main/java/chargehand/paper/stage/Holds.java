@@ -23,6 +23,8 @@ final class Holds {
             case Holding.LaidAcross laid -> new Hold.Vee(grip(laid.grip()));
             case Holding.InVice vice ->
                 clamped(work.outer().start(), work.outer().end(), work);
+            case Holding.OnTable table ->
+                clamped(work.outer().start(), work.outer().end(), work);
             case Holding.Clamped clamped -> clamped(clamped.from(), clamped.to(), work);
         };
     }
@@ -64,6 +66,7 @@ final class Holds {
             case Holding.InDividingHead head -> head.headstock();
             case Holding.LaidAcross laid -> End.A;
             case Holding.InVice vice -> End.A;
+            case Holding.OnTable table -> End.A;
             case Holding.Clamped clamped -> End.A;
         };
     }
@@ -81,6 +84,7 @@ final class Holds {
             case Holding.OnStub stub -> Optional.empty();
             case Holding.LaidAcross laid -> Optional.empty();
             case Holding.InVice vice -> Optional.empty();
+            case Holding.OnTable table -> Optional.empty();
             case Holding.Clamped clamped -> Optional.empty();
         };
     }

@@ -28,6 +28,7 @@ final class Keys {
             "capacity",
             "reach",
             "vees",
+            "clamps",
             "largest",
             "kerf",
             "shortest-held",

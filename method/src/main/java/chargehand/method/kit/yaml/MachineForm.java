@@ -57,8 +57,9 @@ final class MachineForm {
         var reach = form.group("reach", MachineForm::reach);
         var vices = vices(form);
         var vees = form.findSpan("vees");
-        return form.build(() ->
-                new RadialDrill(name, form.unit(), capacity, speeds, power, feeds, reach.orElseThrow(), vices, vees));
+        var clamps = form.findLength("clamps");
+        return form.build(() -> new RadialDrill(
+                name, form.unit(), capacity, speeds, power, feeds, reach.orElseThrow(), vices, vees, clamps));
     }
 
     private static Optional<RadialDrill.Reach> reach(KitForm form) {

@@ -20,9 +20,21 @@ final class MillForm {
         var feeds = form.feeds("feeds");
         var dials = form.group("dials", MillForm::dials);
         var vices = MachineForm.vices(form);
+        var vees = form.findSpan("vees");
+        var clamps = form.findLength("clamps");
         var head = form.findGroup("dividing-head", MillForm::dividingHead);
         return form.build(() -> new Mill(
-                name, form.unit(), travels.orElseThrow(), speeds, power, feeds, dials.orElseThrow(), vices, head));
+                name,
+                form.unit(),
+                travels.orElseThrow(),
+                speeds,
+                power,
+                feeds,
+                dials.orElseThrow(),
+                vices,
+                vees,
+                clamps,
+                head));
     }
 
     private static Optional<Mill.Travels> travels(KitForm form) {
