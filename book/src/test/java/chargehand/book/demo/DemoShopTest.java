@@ -41,7 +41,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 final class DemoShopTest {
     private static final Path FOLDER = Path.of("..", "demo");
     private static final int JOBS = 12;
-    private static final int DRAWN = 8;
+    private static final int DRAWN = 12;
     private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-03-02T08:00:00Z"), ZoneOffset.UTC);
     private static final MethodPlanner NOT_HERE = (part, count, wishes, texts) ->
             new Finding.NotHere(List.of(new Reason(Code.NO_MACHINE, "There is no lathe.", "A lathe.")));

@@ -103,12 +103,13 @@ final class DxfTest {
         }
     }
 
-    /** What the visible edges that begin within a box cover, in millimetres with y down. */
+    /** What the edges that begin within a box cover, those there already too, in millimetres with y down. */
     private static Box mainView(String text, double unit, Box near) {
         List<Point> points = new ArrayList<>();
         for (Reading.Entity entity : Reading.of(text).entities()) {
             List<Point> own = new ArrayList<>();
-            if (entity.layer().equals("OUTLINE") && !entity.kind().equals("POLYLINE") && entity.has(10)) {
+            boolean edge = entity.layer().equals("OUTLINE") || entity.layer().equals("STOCK");
+            if (edge && !entity.kind().equals("POLYLINE") && entity.has(10)) {
                 own.add(new Point(unit * entity.number(10), -unit * entity.number(20)));
             }
             if (!own.isEmpty() && entity.has(11)) {

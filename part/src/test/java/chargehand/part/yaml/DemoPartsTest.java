@@ -15,7 +15,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** The parts that are shipped as examples are read like anybody's. */
 final class DemoPartsTest {
     private static final Path FOLDER = Path.of("..", "demo", "parts");
-    private static final int COUNT = 8;
+    private static final int COUNT = 12;
 
     static List<Path> files() throws IOException {
         try (Stream<Path> files = Files.list(FOLDER)) {
