@@ -91,7 +91,7 @@ final class PartCommandTest {
 
     @Test
     void run_faultsOfAFolder_countsEveryKindForEachDrawingAndInAll() {
-        Said said = Said.by("part", "--faults", UNION.getParent().toString(), "--json");
+        Said said = Said.by("part", "--faults", UNION.resolveSibling("").toString(), "--json");
         Map<String, Object> tree = JsonLines.read(said.out().strip());
         assertThat(said.ended()).isEqualTo(Ended.ANSWERED);
         assertThat((List<?>) tree.get("parts"))

@@ -38,8 +38,7 @@ public final class Annotations {
     public Annotations lengths(
             List<AxialDimension> lengths, AxialScale scale, Side side, double outline, ToDoubleFunction<Length> reach) {
         List<Length> origin = List.of(Length.ZERO);
-        AxialTiers.draw(AxialTiers.of(lengths, scale, side, origin), scale, side, outline, reach)
-                .forEach(board::add);
+        new AxialTiers(scale, side).draw(lengths, origin, outline, reach).forEach(board::add);
         return this;
     }
 

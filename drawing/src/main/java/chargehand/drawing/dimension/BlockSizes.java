@@ -2,9 +2,9 @@ package chargehand.drawing.dimension;
 
 import chargehand.drawing.picture.Box;
 import chargehand.drawing.picture.Point;
-import chargehand.drawing.sign.Local;
 import chargehand.drawing.sign.Wording;
 import chargehand.drawing.view.BlockView;
+import chargehand.drawing.view.Side;
 import chargehand.drawing.view.View;
 import chargehand.measure.Length;
 import chargehand.part.Body;
@@ -17,14 +17,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Function;
-import java.util.stream.Stream;
 
 /**
  * The sizes of a block: all lengths from its left end, all widths from its lower side, like holes called out once.
  */
 public final class BlockSizes {
-    private static final double GAP = 1;
-    private static final double OVERSHOOT = 2;
     private static final List<Integer> AROUND = List.of(60, 45, 120, 135, 75, 105);
 
     private final Body.Block block;
@@ -42,12 +39,8 @@ public final class BlockSizes {
         View view = BlockView.plan(block, scale);
         Board board = new Board(view, limits);
         BlockSizes sizes = new BlockSizes(block, text, scale);
-        sizes.lengths(Hole::x, block.length()).forEach((at, wording) -> board.add(sizes.along(at, wording, board)));
-        int tier = 0;
-        for (Map.Entry<Length, Wording> width :
-                sizes.lengths(Hole::y, block.width()).entrySet()) {
-            board.add(sizes.upright(width.getKey(), width.getValue(), tier++));
-        }
+        sizes.stack(sizes.lengths(Hole::x, block.length()), Rail.level(Side.BELOW)).forEach(board::add);
+        sizes.stack(sizes.lengths(Hole::y, block.width()), sizes.right()).forEach(board::add);
         return new Dimensioned(view, Arranger.place(board, sizes.callouts()).placed(), List.of());
     }
 
@@ -57,7 +50,7 @@ public final class BlockSizes {
         Size thickness = block.thickness();
         return new Dimensioned(
                 BlockView.front(block, scale),
-                List.of(sizes.upright(thickness.length(), text.size(thickness), 0)),
+                sizes.stack(Map.of(thickness.length(), text.size(thickness)), sizes.right()),
                 List.of());
     }
 
@@ -78,34 +71,16 @@ public final class BlockSizes {
         return scale * length.mm();
     }
 
-    /** From line to line, the same for all: enough for the tallest words. */
-    private double pitch() {
-        return Stream.concat(
-                        lengths(Hole::x, block.length()).values().stream(),
-                        lengths(Hole::y, block.width()).values().stream())
-                .mapToDouble(wording -> LinearDimension.rise(wording) + OVERSHOOT + GAP)
-                .reduce(AxialTiers.NEXT, Math::max);
+    private Rail right() {
+        return Rail.right(size(block.length().length()));
     }
 
-    /** A length from the left end, one tier further out than those placed before it. */
-    private Placing along(Length to, Wording wording, Board board) {
-        double y = AxialTiers.FIRST + pitch() * board.placed().size();
-        Placing.Pen pen = Placing.pen()
-                .line(Placing.Kind.EXTENSION, new Point(0, GAP), new Point(0, y + OVERSHOOT))
-                .line(Placing.Kind.EXTENSION, new Point(size(to), GAP), new Point(size(to), y + OVERSHOOT));
-        new LinearDimension(Local.at(new Point(0, y)), size(to), wording).draw(pen, true);
-        return pen.at(0);
-    }
-
-    /** A width from the lower side, at the right of the view. */
-    private Placing upright(Length to, Wording wording, int tier) {
-        double right = size(block.length().length());
-        double x = right + AxialTiers.FIRST + pitch() * tier;
-        Placing.Pen pen = Placing.pen()
-                .line(Placing.Kind.EXTENSION, new Point(right + GAP, 0), new Point(x + OVERSHOOT, 0))
-                .line(Placing.Kind.EXTENSION, new Point(right + GAP, -size(to)), new Point(x + OVERSHOOT, -size(to)));
-        new LinearDimension(new Local(new Point(x, 0), 90), size(to), wording).draw(pen, true);
-        return pen.at(0);
+    /** Lengths from a corner, along one side of the view. */
+    private List<Placing> stack(Map<Length, Wording> lengths, Rail rail) {
+        List<Span> spans = lengths.entrySet().stream()
+                .map(length -> new Span(0, size(length.getKey()), length.getValue()))
+                .toList();
+        return new LengthStack(rail, 0, along -> 0).draw(Tiers.of(spans, List.of()));
     }
 
     /** One list of ways for each kind of hole: a leader to any one of them. */

@@ -1,7 +1,7 @@
 package chargehand.drawing.dimension;
 
 import chargehand.drawing.picture.Box;
-import chargehand.drawing.picture.Segment;
+import chargehand.drawing.picture.Point;
 import chargehand.drawing.sign.Arrow;
 import chargehand.drawing.view.View;
 import java.util.ArrayList;
@@ -13,8 +13,8 @@ import java.util.List;
  */
 final class Board {
     private static final double WORDS_ON_WORDS = 1_000_000;
-    private static final double OUTSIDE = 1_000;
-    private static final double OUTSIDE_PER_MM = 100;
+    private static final double OUTSIDE = 30;
+    private static final double OUTSIDE_PER_MM = 8;
     private static final double WORDS_ON_OUTLINE = 1_000;
     private static final double WORDS_ON_LINE = 3_000;
     private static final double DIMENSIONS_CROSS = 500;
@@ -40,6 +40,8 @@ final class Board {
     private static final double CROWDED = 1.4;
 
     private final View view;
+    private final Obstacles outlines;
+    private final Obstacles axes;
     private final Box limits;
     private final List<Placing> placed = new ArrayList<>();
 
@@ -49,13 +51,19 @@ final class Board {
      * @param limits where sizes may stand, in the view's frame
      */
     Board(View view, Box limits) {
+        this(view, new Obstacles(view.outlines()), new Obstacles(view.axes()), limits);
+    }
+
+    private Board(View view, Obstacles outlines, Obstacles axes, Box limits) {
         this.view = view;
+        this.outlines = outlines;
+        this.axes = axes;
         this.limits = limits;
     }
 
     /** Another board with the same on it. */
     Board copy() {
-        Board copy = new Board(view, limits);
+        Board copy = new Board(view, outlines, axes, limits);
         copy.placed.addAll(placed);
         return copy;
     }
@@ -77,17 +85,15 @@ final class Board {
         double cost = placing.cost() + outside(placing.extent());
         for (Box text : placing.texts()) {
             Box airy = text.grown(AIR);
-            cost += WORDS_ON_OUTLINE * count(view.outlines(), airy);
-            cost += WORDS_ON_AXIS * count(view.axes(), airy);
-            cost += WORDS_ON_HATCHING
-                    * view.hatched().stream().filter(text::overlaps).count();
+            cost += WORDS_ON_OUTLINE * outlines.meeting(airy);
+            cost += WORDS_ON_AXIS * axes.meeting(airy);
+            for (Box hatched : view.hatched()) {
+                cost += text.overlaps(hatched) ? WORDS_ON_HATCHING : 0;
+            }
         }
         for (Placing.Stroke line : placing.lines()) {
             if (line.kind() == Placing.Kind.LEADER) {
-                cost += LEADER_ON_OUTLINE
-                        * view.outlines().stream()
-                                .filter(line.segment()::crosses)
-                                .count();
+                cost += LEADER_ON_OUTLINE * outlines.crossing(line.segment());
             }
         }
         return cost;
@@ -98,10 +104,6 @@ final class Board {
         return over > 0 ? OUTSIDE + OUTSIDE_PER_MM * over : 0;
     }
 
-    private static long count(List<Segment> segments, Box box) {
-        return segments.stream().filter(segment -> segment.meets(box)).count();
-    }
-
     /**
      * What it costs to put this one among the others.
      *
@@ -109,45 +111,62 @@ final class Board {
      */
     double among(Placing placing, double enough) {
         double cost = 0;
-        for (Placing other : placed) {
-            cost += between(placing, other);
-            if (cost >= enough) {
-                return cost;
-            }
+        for (int i = 0; i < placed.size() && cost < enough; i++) {
+            cost += between(placing, placed.get(i));
         }
         return cost;
     }
 
     /** What two sizes cost each other. */
     static double between(Placing one, Placing other) {
-        return one.extent().grown(ROW).overlaps(other.extent())
-                ? words(one, other) + words(other, one) + lines(one, other) + tips(one, other)
-                : 0;
+        return isFar(one.extent(), other.extent())
+                ? 0
+                : words(one, other) + words(other, one) + lines(one, other) + tips(one, other);
+    }
+
+    private static boolean isFar(Box one, Box other) {
+        return one.left() - ROW >= other.right()
+                || other.left() >= one.right() + ROW
+                || one.top() - ROW >= other.bottom()
+                || other.top() >= one.bottom() + ROW;
     }
 
     /** The words of one against the words and the lines of the other. */
     private static double words(Placing one, Placing other) {
         double cost = 0;
-        for (Box text : one.texts()) {
-            Box airy = text.grown(AIR);
+        for (int i = 0; i < one.texts().size(); i++) {
+            Box text = one.texts().get(i);
             Box row = new Box(text.left() - ROW, text.top(), text.right() + ROW, text.bottom());
             if (row.overlaps(other.extent())) {
-                for (Box theirs : other.texts()) {
-                    cost += airy.overlaps(theirs) ? WORDS_ON_WORDS / 2 : row.overlaps(theirs) ? WORDS_IN_A_ROW : 0;
-                }
-                Box near = text.grown(AIR / 2);
-                for (Placing.Stroke line : other.lines()) {
-                    cost += line.segment().meets(near) ? WORDS_ON_LINE : 0;
-                }
+                cost += onWords(text.grown(AIR), row, other) + onLines(text.grown(AIR / 2), other);
             }
+        }
+        return cost;
+    }
+
+    private static double onWords(Box airy, Box row, Placing other) {
+        double cost = 0;
+        for (int i = 0; i < other.texts().size(); i++) {
+            Box theirs = other.texts().get(i);
+            cost += airy.overlaps(theirs) ? WORDS_ON_WORDS / 2 : row.overlaps(theirs) ? WORDS_IN_A_ROW : 0;
+        }
+        return cost;
+    }
+
+    private static double onLines(Box near, Placing other) {
+        double cost = 0;
+        for (int i = 0; i < other.lines().size(); i++) {
+            cost += other.lines().get(i).segment().meets(near) ? WORDS_ON_LINE : 0;
         }
         return cost;
     }
 
     private static double lines(Placing one, Placing other) {
         double cost = 0;
-        for (Placing.Stroke mine : one.lines()) {
-            for (Placing.Stroke theirs : other.lines()) {
+        for (int i = 0; i < one.lines().size(); i++) {
+            Placing.Stroke mine = one.lines().get(i);
+            for (int j = 0; j < other.lines().size(); j++) {
+                Placing.Stroke theirs = other.lines().get(j);
                 if (mine.segment().crosses(theirs.segment())) {
                     cost += crossing(mine.kind(), theirs.kind());
                 } else if (areLeaders(mine, theirs) && mine.segment().isNearer(theirs.segment(), CROWDED)) {
@@ -161,9 +180,13 @@ final class Board {
     /** Arrows that would lie on each other. */
     private static double tips(Placing one, Placing other) {
         double cost = 0;
-        for (Placing.Pointed mine : one.arrows()) {
-            for (Placing.Pointed theirs : other.arrows()) {
-                cost += mine.tip().distance(theirs.tip()) < Arrow.LENGTH ? ARROWS_CROWD : 0;
+        for (int i = 0; i < one.arrows().size(); i++) {
+            Point mine = one.arrows().get(i).tip();
+            for (int j = 0; j < other.arrows().size(); j++) {
+                Point theirs = other.arrows().get(j).tip();
+                boolean near = Math.abs(mine.x() - theirs.x()) < Arrow.LENGTH
+                        && Math.abs(mine.y() - theirs.y()) < Arrow.LENGTH;
+                cost += near && mine.distance(theirs) < Arrow.LENGTH ? ARROWS_CROWD : 0;
             }
         }
         return cost;

@@ -71,7 +71,7 @@ record DiameterWays(double radius, List<Side> sides, Wording wording) {
     List<Placing> beyond(double corner, double face, int out) {
         List<Placing> ways = new ArrayList<>();
         for (int tier = 0; tier < TIERS; tier++) {
-            double x = face + out * (AxialTiers.FIRST + AxialTiers.NEXT * tier);
+            double x = face + out * (LengthStack.FIRST + LengthStack.NEXT * tier);
             Placing.Pen pen = Placing.pen();
             for (Side side : sides) {
                 double y = side.outward() * radius;

@@ -33,9 +33,10 @@ public record Dimensioned(View view, List<Placing> placed, List<String> notes) {
     /** What lies on the view: clear paper for words first, then the sizes. */
     public List<Mark> sizes() {
         List<Mark> marks = new ArrayList<>();
+        Box seen = view.bounds();
         for (Placing placing : placed) {
             for (Box text : placing.texts()) {
-                if (liesOnView(text)) {
+                if (text.overlaps(seen)) {
                     marks.add(new Mark.Fill(Ink.PAPER, text.grown(AIR).path()));
                 }
             }
@@ -44,26 +45,9 @@ public record Dimensioned(View view, List<Placing> placed, List<String> notes) {
         return marks;
     }
 
-    /** Whether words lie on words, on an outline or on a line of another size somewhere. */
-    public boolean isCrowded() {
-        return placed.stream().anyMatch(this::isCrowded);
-    }
-
-    private boolean isCrowded(Placing placing) {
-        return placing.texts().stream()
-                .anyMatch(text -> view.outlines().stream().anyMatch(line -> line.meets(text))
-                        || placed.stream()
-                                .filter(other -> !other.equals(placing))
-                                .anyMatch(other -> lies(text, other)));
-    }
-
-    private static boolean lies(Box text, Placing other) {
-        return other.texts().stream().anyMatch(text::overlaps)
-                || other.lines().stream().anyMatch(line -> line.segment().meets(text));
-    }
-
-    private boolean liesOnView(Box text) {
-        return text.overlaps(view.bounds());
+    /** How often words lie on something, or lines of sizes run through each other. */
+    public int troubles() {
+        return Troubles.of(this);
     }
 
     /** What all of it covers. */

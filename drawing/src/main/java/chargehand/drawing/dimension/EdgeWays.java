@@ -24,6 +24,9 @@ final class EdgeWays {
 
     private static final double LEADER = 4;
 
+    /** How much less a leader is liked at a cut half. */
+    private static final double CUT = 10;
+
     /** How far round a quarter bend its middle lies, as a part of its radius. */
     private static final double MIDDLE = 1 - Math.sqrt(0.5);
 
@@ -74,10 +77,10 @@ final class EdgeWays {
         }
         double above = subject.reach().outside(Side.ABOVE);
         List<Placing> ways = new ArrayList<>(leader.past(List.of(place.tip), true, -above));
-        if (subject.look().cut() == Cut.NONE) {
-            Point below = new Point(place.tip.x(), -place.tip.y());
-            ways.addAll(leader.past(List.of(below), false, subject.reach().outside(Side.BELOW)));
-        }
+        Point below = new Point(place.tip.x(), -place.tip.y());
+        double dislike = subject.look().cut() == Cut.NONE ? LEADER : LEADER + CUT;
+        ways.addAll(new LeaderWays(leader.label(), dislike)
+                .past(List.of(below), false, subject.reach().outside(Side.BELOW)));
         return ways;
     }
 

@@ -54,7 +54,7 @@ public final class EndSizes {
         List<Placing> placed = new ArrayList<>();
         for (Section.Polygon polygon : given) {
             if (polygon.sides() % 2 == 0) {
-                double y = outline + AxialTiers.FIRST + AxialTiers.NEXT * placed.size();
+                double y = outline + LengthStack.FIRST + LengthStack.NEXT * placed.size();
                 placed.add(overFlats(polygon, text, scale, y));
             }
         }

@@ -33,7 +33,7 @@ public final class KeySizes {
     private static Placing width(SizeText text, double scale, Across.Keyway keyway, double outer) {
         double half = scale * keyway.width().length().mm() / 2;
         double corner = Math.sqrt(Math.max(0, outer * outer - half * half));
-        double x = outer + AxialTiers.FIRST;
+        double x = outer + LengthStack.FIRST;
         Placing.Pen pen = Placing.pen();
         for (double y : new double[] {-half, half}) {
             pen.line(Placing.Kind.EXTENSION, new Point(corner + GAP, y), new Point(x + OVERSHOOT, y));
@@ -47,7 +47,7 @@ public final class KeySizes {
         double outer = scale * radius.mm();
         double floor = outer - scale * keyway.depth().length().mm();
         double half = scale * keyway.width().length().mm() / 2;
-        double y = outer + AxialTiers.FIRST;
+        double y = outer + LengthStack.FIRST;
         Placing.Pen pen = Placing.pen()
                 .line(Placing.Kind.EXTENSION, new Point(-outer, GAP), new Point(-outer, y + OVERSHOOT))
                 .line(Placing.Kind.EXTENSION, new Point(floor, half + GAP), new Point(floor, y + OVERSHOOT));

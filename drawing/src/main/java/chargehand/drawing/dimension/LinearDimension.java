@@ -27,7 +27,7 @@ record LinearDimension(Local frame, double span, Wording wording, double middle)
     private static final double LONG = 20;
 
     /** How far a line goes on outside to an arrow pointing in (mm). */
-    private static final double TAIL = Arrow.LENGTH + 3;
+    private static final double TAIL = Arrow.LENGTH + 1.5;
 
     /** How much room a size needs to stand between its arrows (mm). */
     static double need(Wording wording) {
@@ -76,8 +76,16 @@ record LinearDimension(Local frame, double span, Wording wording, double middle)
         return before(!wordsAfter);
     }
 
+    /** Words outside stand over an arrow there. */
     private double outside() {
-        return (arrowsFit() ? CLEAR : Arrow.LENGTH + CLEAR) + text().width() + CLEAR;
+        return Math.max(arrowsFit() ? 0 : TAIL, CLEAR + text().width() + CLEAR);
+    }
+
+    /** Where words outside begin and end, with a little air (mm along the line). */
+    double[] outsideWords(boolean after) {
+        double air = CLEAR / 2;
+        double start = after ? span + CLEAR : -CLEAR - text().width();
+        return new double[] {start - air, start + text().width() + air};
     }
 
     /** Draws it; words that do not fit between stand after the end or before the beginning. */
@@ -86,10 +94,9 @@ record LinearDimension(Local frame, double span, Wording wording, double middle)
         double to = arrowsFit() ? span : span + TAIL;
         double at = middle * span - text().width() / 2;
         if (!wordsFit()) {
-            double start = arrowsFit() ? CLEAR : Arrow.LENGTH + CLEAR;
-            at = wordsAfter ? span + start : -start - text().width();
-            from = wordsAfter ? from : at - CLEAR;
-            to = wordsAfter ? at + text().width() + CLEAR : to;
+            at = wordsAfter ? span + CLEAR : -CLEAR - text().width();
+            from = wordsAfter ? from : Math.min(from, at - CLEAR);
+            to = wordsAfter ? Math.max(to, at + text().width() + CLEAR) : to;
         }
         pen.line(Placing.Kind.DIMENSION, frame.at(from, 0), frame.at(to, 0));
         double out = frame.turned() + 180;

@@ -138,16 +138,13 @@ final class SectionWays {
         return leaders(Subject.inscription(wording), CALLOUT, PARTS);
     }
 
-    /** Leaders from the outside above, and below where that is not cut. */
+    /** Leaders from the outside above, and less gladly below. */
     List<Placing> leaders(Label label, double base, List<Double> parts) {
         List<Placing> all = new ArrayList<>();
         LeaderWays ways = new LeaderWays(label, base);
         all.addAll(ways.past(tips(Side.ABOVE, parts), true, -subject.reach().outside(Side.ABOVE)));
-        if (subject.look().cut() == Cut.NONE) {
-            LeaderWays lower = new LeaderWays(label, base + LEADER);
-            all.addAll(
-                    lower.past(tips(Side.BELOW, parts), false, subject.reach().outside(Side.BELOW)));
-        }
+        LeaderWays lower = new LeaderWays(label, base + LEADER);
+        all.addAll(lower.past(tips(Side.BELOW, parts), false, subject.reach().outside(Side.BELOW)));
         return all;
     }
 

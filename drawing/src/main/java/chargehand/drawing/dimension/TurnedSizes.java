@@ -47,24 +47,46 @@ public final class TurnedSizes {
         sizes.placeCuttingPlanes();
         sizes.placeLengths();
         sizes.placeRest();
-        return new Dimensioned(sizes.view, sizes.board.placed(), sizes.notes);
+        Touch touch = new Touch(sizes.view.marks());
+        List<Placing> placed =
+                sizes.board.placed().stream().map(touch::brought).toList();
+        return new Dimensioned(sizes.view, placed, sizes.notes);
     }
 
+    /**
+     * Lengths below the view; where they would run through each other, those of features within on one side and those of the
+     * outside on the other. In a half section each stands by its own half.
+     */
     private void placeLengths() {
-        List<AxialDimension> lengths = new ArrayList<>(AxialScheme.of(subject.body(), subject.text()));
-        lengths.addAll(new AcrossWays(subject).positions());
-        lengths.addAll(new InBoreWays(subject).positions());
-        bores().forEach(bore -> addDepth(bore, lengths));
-        List<AxialTiers.Tiered> tiers =
-                AxialTiers.of(once(lengths), subject.look().scale(), Side.BELOW, List.of());
+        List<AxialDimension> outside = AxialScheme.of(subject.body(), subject.text());
+        List<AxialDimension> within = new ArrayList<>(new AcrossWays(subject).positions());
+        within.addAll(new InBoreWays(subject).positions());
+        bores().forEach(bore -> addDepth(bore, within));
+        List<AxialDimension> all = new ArrayList<>(outside);
+        all.addAll(within);
+        if (crossings(once(all)) <= crossings(outside) + crossings(once(within))) {
+            stack(once(all), Side.BELOW);
+        } else {
+            boolean half = subject.look().cut() == Cut.HALF;
+            stack(outside, half ? Side.ABOVE : Side.BELOW);
+            stack(once(within), half ? Side.BELOW : Side.ABOVE);
+        }
+    }
+
+    private double crossings(List<AxialDimension> lengths) {
+        List<Span> spans = new AxialTiers(subject.look().scale(), Side.BELOW).spans(lengths);
+        return Tiers.crossings(Tiers.of(spans, List.of()));
+    }
+
+    private void stack(List<AxialDimension> lengths, Side side) {
         Reach reach = subject.reach();
-        Map<Length, Double> within = starts();
-        AxialTiers.draw(
-                        tiers,
-                        subject.look().scale(),
-                        Side.BELOW,
-                        reach.outside(Side.BELOW) + (hasKeyway() ? CuttingPlane.ROOM : 0),
-                        at -> within.getOrDefault(at, reach.outside(Side.BELOW, at)))
+        Map<Length, Double> starts = starts();
+        new AxialTiers(subject.look().scale(), side)
+                .draw(
+                        lengths,
+                        List.of(),
+                        reach.outside(side) + (hasKeyway() ? CuttingPlane.ROOM : 0),
+                        at -> starts.getOrDefault(at, reach.outside(side, at)))
                 .forEach(board::add);
     }
 

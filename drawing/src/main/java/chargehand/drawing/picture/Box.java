@@ -24,11 +24,19 @@ public record Box(double left, double top, double right, double bottom) {
 
     /** The least box that holds these points, at least one. */
     public static Box around(List<Point> points) {
-        return new Box(
-                points.stream().mapToDouble(Point::x).min().orElseThrow(),
-                points.stream().mapToDouble(Point::y).min().orElseThrow(),
-                points.stream().mapToDouble(Point::x).max().orElseThrow(),
-                points.stream().mapToDouble(Point::y).max().orElseThrow());
+        Point first = points.getFirst();
+        double left = first.x();
+        double top = first.y();
+        double right = first.x();
+        double bottom = first.y();
+        for (int i = 1; i < points.size(); i++) {
+            Point point = points.get(i);
+            left = Math.min(left, point.x());
+            top = Math.min(top, point.y());
+            right = Math.max(right, point.x());
+            bottom = Math.max(bottom, point.y());
+        }
+        return new Box(left, top, right, bottom);
     }
 
     /** The least box that holds a mark, the width of its lines left out; bends are taken as full circles. */

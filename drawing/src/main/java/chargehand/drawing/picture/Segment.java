@@ -99,10 +99,21 @@ public record Segment(Point from, Point to) {
     public boolean isNearer(Segment other, double distance) {
         return !isApart(other, distance)
                 && (crosses(other)
-                        || other.distance(from) < distance
-                        || other.distance(to) < distance
-                        || distance(other.from) < distance
-                        || distance(other.to) < distance);
+                        || other.reaches(from, distance)
+                        || other.reaches(to, distance)
+                        || reaches(other.from, distance)
+                        || reaches(other.to, distance));
+    }
+
+    /** Whether a point lies nearer than a distance. */
+    private boolean reaches(Point point, double distance) {
+        double x = point.x() - from.x();
+        double y = point.y() - from.y();
+        double square = square();
+        double part = square == 0 ? 0 : Math.clamp((x * dx() + y * dy()) / square, 0.0, 1.0);
+        double offX = x - part * dx();
+        double offY = y - part * dy();
+        return offX * offX + offY * offY < distance * distance;
     }
 
     public Segment moved(double right, double down) {

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 
 /**
  * What goes on the sheet: its size, the scale, the views where they lie, and the notes.
@@ -40,8 +41,9 @@ record Fitting(SheetSize sheet, DrawingScale scale, List<DrawnView> views, Foot 
     }
 
     /**
-     * The first of sheet and scale on which the part goes with nothing on top of anything: full size if it can be, an office
-     * sheet if it can be. Where something is crowded at every scale of those, the first on which it goes at all.
+     * The first of sheet and scale on which the part goes with nothing on top of anything: full size if it can be, larger than
+     * wont before a larger sheet, an office sheet if it can be. Where something is crowded on all of those, the one on which
+     * least is.
      */
     static Fitting of(Part part, Heading heading) {
         LayoutWays ways = LayoutWays.of(part);
@@ -53,32 +55,25 @@ record Fitting(SheetSize sheet, DrawingScale scale, List<DrawnView> views, Foot 
     }
 
     private static Optional<Fitting> of(Function<List<String>, Foot> feet, LayoutWays ways, Set<SheetSize> sheets) {
-        Optional<Fitting> crowded = Optional.empty();
+        Optional<Fitting> best = Optional.empty();
+        int least = Integer.MAX_VALUE;
         for (SheetSize sheet : sheets) {
+            double width = sheet.frame().width() - 2 * MARGIN;
             for (DrawingScale scale : scales(ways.largest(), sheet)) {
-                Optional<Fitting> fitting = of(feet, ways, sheet, scale);
-                if (fitting.isPresent() && !fitting.orElseThrow().isCrowded()) {
-                    return fitting;
+                for (Supplier<List<DrawnView>> way : ways.at(scale, width)) {
+                    Fitting fitting = of(feet, sheet, scale, way.get());
+                    int troubles = fitting.fits() ? fitting.troubles() : Integer.MAX_VALUE;
+                    if (troubles == 0) {
+                        return Optional.of(fitting);
+                    }
+                    if (troubles < least) {
+                        best = Optional.of(fitting);
+                        least = troubles;
+                    }
                 }
-                crowded = crowded.or(() -> fitting);
             }
         }
-        return crowded;
-    }
-
-    /** The first way that goes on a sheet at a scale without crowding, failing that the first that goes on it. */
-    private static Optional<Fitting> of(
-            Function<List<String>, Foot> feet, LayoutWays ways, SheetSize sheet, DrawingScale scale) {
-        double width = sheet.frame().width() - 2 * MARGIN;
-        Optional<Fitting> crowded = Optional.empty();
-        for (Supplier<List<DrawnView>> way : ways.at(scale, width)) {
-            Fitting fitting = of(feet, sheet, scale, way.get());
-            if (fitting.fits() && !fitting.isCrowded()) {
-                return Optional.of(fitting);
-            }
-            crowded = crowded.or(() -> Optional.of(fitting).filter(Fitting::fits));
-        }
-        return crowded;
+        return best;
     }
 
     private static Fitting of(
@@ -89,6 +84,7 @@ record Fitting(SheetSize sheet, DrawingScale scale, List<DrawnView> views, Foot 
         return new Fitting(sheet, scale, views, foot, room(sheet, foot));
     }
 
+    /** The scales to try on a sheet, those that look right first, larger ones after them. */
     private static List<DrawingScale> scales(double largest, SheetSize sheet) {
         double most = largest < SMALL ? LARGE / largest : 1;
         double least = switch (sheet) {
@@ -96,9 +92,14 @@ record Fitting(SheetSize sheet, DrawingScale scale, List<DrawnView> views, Foot 
             case A3 -> 0.2;
             case A2, A1 -> 0;
         };
-        return Arrays.stream(DrawingScale.values())
+        List<DrawingScale> right = Arrays.stream(DrawingScale.values())
                 .filter(scale -> scale.factor() <= most && scale.factor() >= least)
                 .toList();
+        List<DrawingScale> larger = Arrays.stream(DrawingScale.values())
+                .filter(scale -> scale.factor() > most)
+                .toList()
+                .reversed();
+        return Stream.concat(right.stream(), larger.stream()).toList();
     }
 
     private static Box room(SheetSize sheet, Foot foot) {
@@ -112,7 +113,7 @@ record Fitting(SheetSize sheet, DrawingScale scale, List<DrawnView> views, Foot 
         return bounds.width() <= room.width() && bounds.height() <= room.height();
     }
 
-    private boolean isCrowded() {
-        return views.stream().anyMatch(view -> view.view().isCrowded());
+    private int troubles() {
+        return views.stream().mapToInt(view -> view.view().troubles()).sum();
     }
 }

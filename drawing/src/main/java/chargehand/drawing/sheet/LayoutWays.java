@@ -41,7 +41,10 @@ sealed interface LayoutWays {
                     Layout.needsEndViews(body) ? List.of(Layout.Ends.values()) : List.of(Layout.Ends.BESIDE);
             List<Supplier<List<DrawnView>>> ways = new ArrayList<>();
             for (AxialScale one : axial) {
-                ends.forEach(end -> ways.add(() -> Layout.of(part, body, one, end, width)));
+                boolean goes = one.x(body.length()) < width && one.size(body.largestDiameter()) < width;
+                ends.stream()
+                        .filter(end -> goes)
+                        .forEach(end -> ways.add(() -> Layout.of(part, body, one, end, width)));
             }
             return ways;
         }
@@ -56,7 +59,10 @@ sealed interface LayoutWays {
 
         @Override
         public List<Supplier<List<DrawnView>>> at(DrawingScale scale, double width) {
-            return List.of(() -> BlockLayout.of(part, block, scale.factor(), width));
+            double length = scale.factor() * block.length().length().mm();
+            return length < width
+                    ? List.of(() -> BlockLayout.of(part, block, scale.factor(), width))
+                    : List.of();
         }
     }
 }

@@ -1,0 +1,41 @@
+package chargehand.drawing.dimension;
+
+import chargehand.drawing.picture.Point;
+import chargehand.drawing.sign.Local;
+import chargehand.drawing.view.Side;
+
+/**
+ * The side of a view along which lengths are stacked, nearest first.
+ *
+ * @param origin where both the way along and the way out are 0
+ * @param turned the way along (degrees, 0 to the right, 90 up)
+ * @param out 1 where the way out is to the left of the way along, -1 where it is to the right
+ */
+record Rail(Point origin, double turned, int out) {
+    /** Above or below a view, from left to right, outward from its axis. */
+    static Rail level(Side side) {
+        return new Rail(new Point(0, 0), 0, -side.outward());
+    }
+
+    /** At the right of a view whose right edge lies at x, upward from y = 0. */
+    static Rail right(double x) {
+        return new Rail(new Point(x, 0), 90, -1);
+    }
+
+    Point at(double along, double outward) {
+        return new Local(origin, turned).at(along, out * outward);
+    }
+
+    /** The frame of a dimension line that begins there; its words stand on its upper or left side. */
+    Local frame(double along, double outward) {
+        return new Local(at(along, outward), turned);
+    }
+
+    /** Where words stand that run outward from there, at the end of an extension line. */
+    Local endwise(double along, double outward, double width) {
+        double up = turned + 90;
+        return out > 0
+                ? new Local(at(along, outward), up)
+                : new Local(at(along, outward + width), up);
+    }
+}
