@@ -24,8 +24,8 @@ record AxialTiers(AxialScale scale, Side side) {
             faces.put(scale.x(dimension.from()), dimension.from());
             faces.put(scale.x(dimension.to()), dimension.to());
         }
-        List<Tiered> stack = Tiers.of(
-                spans(dimensions), others.stream().map(scale::x).toList());
+        List<Tiered> stack =
+                Tiers.of(spans(dimensions), others.stream().map(scale::x).toList());
         return new LengthStack(Rail.level(side), outline, x -> reach.applyAsDouble(face(faces, x))).draw(stack);
     }
 
@@ -40,8 +40,7 @@ record AxialTiers(AxialScale scale, Side side) {
     /** The lengths as they lie on paper. */
     List<Span> spans(List<AxialDimension> dimensions) {
         return dimensions.stream()
-                .map(dimension ->
-                        new Span(scale.x(dimension.from()), scale.x(dimension.to()), dimension.wording()))
+                .map(dimension -> new Span(scale.x(dimension.from()), scale.x(dimension.to()), dimension.wording()))
                 .toList();
     }
 }

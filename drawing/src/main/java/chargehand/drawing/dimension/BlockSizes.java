@@ -39,7 +39,8 @@ public final class BlockSizes {
         View view = BlockView.plan(block, scale);
         Board board = new Board(view, limits);
         BlockSizes sizes = new BlockSizes(block, text, scale);
-        sizes.stack(sizes.lengths(Hole::x, block.length()), Rail.level(Side.BELOW)).forEach(board::add);
+        sizes.stack(sizes.lengths(Hole::x, block.length()), Rail.level(Side.BELOW))
+                .forEach(board::add);
         sizes.stack(sizes.lengths(Hole::y, block.width()), sizes.right()).forEach(board::add);
         return new Dimensioned(view, Arranger.place(board, sizes.callouts()).placed(), List.of());
     }

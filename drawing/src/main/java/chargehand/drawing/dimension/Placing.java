@@ -72,7 +72,10 @@ public record Placing(
     /** The same with the tip of its leader, which is its first line, at a point near by. */
     Placing tipAt(Point tip) {
         List<Stroke> moved = new ArrayList<>(lines);
-        moved.set(0, new Stroke(Kind.LEADER, new Segment(tip, lines.getFirst().segment.to())));
+        moved.set(
+                0,
+                new Stroke(
+                        Kind.LEADER, new Segment(tip, lines.getFirst().segment.to())));
         Pointed arrow = new Pointed(tip, arrows.getFirst().direction);
         return new Placing(labels, signs, texts, moved, List.of(arrow), extent, cost);
     }

@@ -34,8 +34,6 @@ record Rail(Point origin, double turned, int out) {
     /** Where words stand that run outward from there, at the end of an extension line. */
     Local endwise(double along, double outward, double width) {
         double up = turned + 90;
-        return out > 0
-                ? new Local(at(along, outward), up)
-                : new Local(at(along, outward + width), up);
+        return out > 0 ? new Local(at(along, outward), up) : new Local(at(along, outward + width), up);
     }
 }

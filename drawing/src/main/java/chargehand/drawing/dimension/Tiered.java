@@ -66,6 +66,9 @@ record Tiered(Span span, int tier, boolean wordsAfter, double left, double right
 
     /** Where the middle of its words stands clear of what passes, as a part of the span. */
     double middle(List<Double> passing) {
-        return MIDDLES.stream().filter(part -> isFree(part, passing)).findFirst().orElse(0.5);
+        return MIDDLES.stream()
+                .filter(part -> isFree(part, passing))
+                .findFirst()
+                .orElse(0.5);
     }
 }

@@ -48,8 +48,8 @@ final class Touch {
 
     /** A size with its leader's tip on the nearest line along the leader. */
     Placing brought(Placing placing) {
-        boolean leader = placing.arrows().size() == 1
-                && placing.lines().getFirst().kind() == Placing.Kind.LEADER;
+        boolean leader =
+                placing.arrows().size() == 1 && placing.lines().getFirst().kind() == Placing.Kind.LEADER;
         if (!leader) {
             return placing;
         }
@@ -68,9 +68,7 @@ final class Touch {
         Point near = tip.towards(direction, -FURTHEST);
         Point far = tip.towards(direction, FURTHEST);
         Segment way = new Segment(near, far);
-        return straight.stream()
-                .flatMap(line -> crossing(way, line))
-                .min(Comparator.comparingDouble(tip::distance));
+        return straight.stream().flatMap(line -> crossing(way, line)).min(Comparator.comparingDouble(tip::distance));
     }
 
     private static Stream<Point> crossing(Segment way, Segment line) {
@@ -81,7 +79,8 @@ final class Touch {
         double ay = way.to().y() - way.from().y();
         double bx = line.to().x() - line.from().x();
         double by = line.to().y() - line.from().y();
-        double part = ((line.from().x() - way.from().x()) * by - (line.from().y() - way.from().y()) * bx)
+        double part = ((line.from().x() - way.from().x()) * by
+                        - (line.from().y() - way.from().y()) * bx)
                 / (ax * by - ay * bx);
         return Stream.of(way.from().between(way.to(), part));
     }

@@ -33,7 +33,9 @@ final class Troubles {
     }
 
     private static int between(Placing one, Placing other) {
-        return one.extent().grown(SAME).overlaps(other.extent()) ? words(one, other) + words(other, one) + lines(one, other) : 0;
+        return one.extent().grown(SAME).overlaps(other.extent())
+                ? words(one, other) + words(other, one) + lines(one, other)
+                : 0;
     }
 
     private static int words(Placing one, Placing other) {

@@ -48,8 +48,7 @@ public final class TurnedSizes {
         sizes.placeLengths();
         sizes.placeRest();
         Touch touch = new Touch(sizes.view.marks());
-        List<Placing> placed =
-                sizes.board.placed().stream().map(touch::brought).toList();
+        List<Placing> placed = sizes.board.placed().stream().map(touch::brought).toList();
         return new Dimensioned(sizes.view, placed, sizes.notes);
     }
 

@@ -60,9 +60,7 @@ sealed interface LayoutWays {
         @Override
         public List<Supplier<List<DrawnView>>> at(DrawingScale scale, double width) {
             double length = scale.factor() * block.length().length().mm();
-            return length < width
-                    ? List.of(() -> BlockLayout.of(part, block, scale.factor(), width))
-                    : List.of();
+            return length < width ? List.of(() -> BlockLayout.of(part, block, scale.factor(), width)) : List.of();
         }
     }
 }
