@@ -75,12 +75,12 @@ public record EndCallouts(Look look, End from) {
     List<Placing> placed(View view, SizeText text, List<Placing> there) {
         Board board = new Board(view, new Box(-FAR, -FAR, FAR, FAR));
         there.forEach(board::add);
-        double far = outline() + AxialTiers.FIRST + AxialTiers.NEXT * there.size();
+        double far = outline() + LengthStack.FIRST + LengthStack.NEXT * there.size();
         for (BoreGroove keyway : keyways()) {
             Square square = new Square(EndView.direction(look, keyway.around(), from));
             board.add(width(keyway, square, far, text));
             board.add(toFloor(keyway, square, far, text));
-            far += AxialTiers.NEXT;
+            far += LengthStack.NEXT;
         }
         List<List<Placing>> ways = new ArrayList<>();
         Set<Length> circles = new HashSet<>();
