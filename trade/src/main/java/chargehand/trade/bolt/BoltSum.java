@@ -35,11 +35,6 @@ public final class BoltSum implements Sum {
     private static final Source TIGHTENING = Source.published("T = K F d, K 0.2 for plain bolts lightly oiled");
     private static final Source STRIPPING = Source.published("FED-STD-H28, length of engagement");
 
-    private static final Source SIMPLE_STRIPPING = new Source("simple estimate on the pitch cylinder, common practice");
-
-    /** Steel and bronze shear at about this share of their tensile strength (common practice). */
-    private static final double SHEAR_SHARE = 0.6;
-
     /** K for a friction: 0.2 goes with about 0.15, as bolts are found (common practice). */
     private static final double K_OVER_FRICTION = 0.2 / 0.15;
 
@@ -154,7 +149,9 @@ public final class BoltSum implements Sum {
                 .with("torque", Figure.of(torque(asked, preload, working)));
         asked.find(LOAD).ifPresent(load -> answer.with("factor", Figure.of(factor(proof, load, working))));
         engagement(strength, grade, asked, working).ifPresent(deep -> answer.with("engagement", Figure.of(deep)));
-        asked.find(ENGAGED).ifPresent(length -> strip(length, thread, weakest(grade, thread, asked), working, answer));
+        asked.find(ENGAGED)
+                .ifPresent(length ->
+                        strip(new ShortThread(thread, length, weakest(grade, thread, asked)), proof, working, answer));
         working.caution(
                 "Torque tells the preload to a quarter either way at best. Where a joint holds pressure, lifts or"
                         + " carries people, the competent person decides.");
@@ -265,22 +262,14 @@ public final class BoltSum implements Sum {
                 .orElse(bolt);
     }
 
-    private static void strip(Length engaged, ScrewThread thread, double tensile, Working working, Answer answer) {
-        double area = Math.PI * thread.effective().mm() * engaged.mm() / 2;
-        working.step(
-                "Thread in shear: half of a cylinder of its effective diameter is metal",
-                "A = π d2 Le / 2",
-                "π × " + LengthText.mm(thread.effective(), LengthText.MICROMETRE) + " × "
-                        + LengthText.mm(engaged, LengthText.MICROMETRE) + " / 2",
-                Figures.four(area) + " mm²",
-                SIMPLE_STRIPPING);
-        var load = Force.newtons(SHEAR_SHARE * tensile * area);
-        working.step(
-                "Pull that strips it, the weaker metal sheared at six tenths of its tensile strength",
-                "F = 0.6 Rm A",
-                Figures.four(SHEAR_SHARE) + " × " + Figures.four(tensile) + " × " + Figures.four(area),
-                Figures.four(load.newtons()) + " N",
-                SIMPLE_STRIPPING);
-        answer.with("strippingArea", Figure.of(Area.squareMm(area))).with("strippingLoad", Figure.of(load));
+    private static void strip(ShortThread engaged, Force proof, Working working, Answer answer) {
+        engaged.write(working);
+        if (engaged.load().newtons() < proof.newtons()) {
+            working.caution(
+                    "So short a thread strips before the bolt is at its proof load: engage more of it, or load it"
+                            + " less.");
+        }
+        answer.with("strippingArea", Figure.of(Area.squareMm(engaged.areaMm2())))
+                .with("strippingLoad", Figure.of(engaged.load()));
     }
 }

@@ -39,7 +39,7 @@ record OverRolls(Taper taper, Length small, Length rolls) {
         String half = AngleText.degrees(taper.halfAngle(), ANGLE_DECIMALS);
         working.step(
                 "Over rolls on the plate, the small end down",
-                "M1 = d + r (1 + tan α/2 + sec α/2)",
+                "M1 = d + w (1 + tan α/2 + sec α/2),  w across a roll",
                 LengthText.in(small, unit) + " + " + LengthText.in(rolls, unit) + " × (1 + tan " + half + " + sec "
                         + half + ")",
                 LengthText.both(low, unit),

@@ -128,6 +128,10 @@ class BoltSumTest {
         assertThat(twice.newtons("strippingLoad")).isCloseTo(2 * once.newtons("strippingLoad"), within(1e-6));
         assertThat(soft.newtons("strippingLoad")).isLessThan(twice.newtons("strippingLoad"));
         assertThat(once.has("engagement")).isTrue();
+        assertThat(soft.cautions()).anyMatch(say -> say.contains("strips before"));
+        assertThat(Ask.of("bolt", "thread", "M10", "grade", "8.8", "engaged", "20 mm")
+                        .cautions())
+                .noneMatch(say -> say.contains("strips before"));
         Ask.of("bolt", "thread", "M10", "grade", "8.8", "engaged", "0 mm").isRefusedAt("engaged", "more than nothing");
     }
 }
