@@ -1,5 +1,6 @@
 package chargehand.cli;
 
+import chargehand.method.estimate.Estimate;
 import chargehand.method.plan.NotTaken;
 import chargehand.method.proved.ProvedPlanner;
 import chargehand.method.search.Other;
@@ -13,5 +14,11 @@ import java.util.List;
  * @param proved the method with its proof
  * @param notTaken why it is not held otherwise; empty unless asked
  * @param others the next best methods; empty unless asked
+ * @param estimate what it comes to for a customer outside
  */
-record MethodAnswer(Wishes wishes, ProvedPlanner.Outcome.Proved proved, List<NotTaken> notTaken, List<Other> others) {}
+record MethodAnswer(
+        Wishes wishes,
+        ProvedPlanner.Outcome.Proved proved,
+        List<NotTaken> notTaken,
+        List<Other> others,
+        Estimate estimate) {}

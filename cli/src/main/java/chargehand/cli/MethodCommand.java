@@ -1,5 +1,6 @@
 package chargehand.cli;
 
+import chargehand.method.estimate.Estimator;
 import chargehand.method.kit.Kit;
 import chargehand.method.plan.Planned;
 import chargehand.method.proved.ProvedPlanner;
@@ -78,7 +79,8 @@ final class MethodCommand implements Command {
                                 wishes,
                                 proved,
                                 given.has(WHY_NOT.name()) ? planner.whyNot(part, count, wishes) : List.of(),
-                                others == 0 ? List.of() : planner.others(part, count, wishes, others)));
+                                others == 0 ? List.of() : planner.others(part, count, wishes, others),
+                                Estimator.of(proved.method(), kit, rack)));
             }
             case ProvedPlanner.Outcome.NotHere(List<Planned.Reason> reasons) -> notHere(given, reasons);
         };

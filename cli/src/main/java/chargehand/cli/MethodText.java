@@ -2,6 +2,7 @@ package chargehand.cli;
 
 import chargehand.measure.WorkTime;
 import chargehand.measure.WorkTimeText;
+import chargehand.method.estimate.Estimate;
 import chargehand.method.plan.Method;
 import chargehand.method.plan.NotTaken;
 import chargehand.method.plan.Planned;
@@ -32,6 +33,7 @@ final class MethodText {
         method.cautions().forEach(caution -> out.println("Take care: " + caution));
         inAll(method, answer.proved().proof());
         out.println(answer.proved().bound().says());
+        estimate(answer.estimate());
         notTaken(answer.notTaken());
         others(method, answer.others());
     }
@@ -61,6 +63,23 @@ final class MethodText {
                 "In all %s. Replayed: every surface within %.3f mm.",
                 WorkTimeText.of(method.time()),
                 proof.worst().mm()));
+    }
+
+    private void estimate(Estimate estimate) {
+        Estimate.TimeRange time = estimate.time();
+        String hours = WorkTimeText.of(time.least()) + " to " + WorkTimeText.of(time.most());
+        String money = estimate.cost()
+                .map(cost -> String.format(
+                        Locale.ROOT,
+                        ", %.0f to %.0f %s with %s",
+                        cost.all().least(),
+                        cost.all().most(),
+                        cost.money(),
+                        cost.material()
+                                .map(metal -> String.format(Locale.ROOT, "material %.2f", metal))
+                                .orElse("no material")))
+                .orElse("");
+        out.println("For a customer outside: " + hours + money + ".");
     }
 
     private void notTaken(List<NotTaken> list) {

@@ -1,6 +1,7 @@
 package chargehand.cli;
 
 import chargehand.book.json.RecordJson;
+import chargehand.method.estimate.Estimate;
 import chargehand.method.plan.Bound;
 import chargehand.method.plan.Method;
 import chargehand.method.plan.NotTaken;
@@ -20,6 +21,8 @@ final class MethodTree {
     private static final RecordJson<Bound> BOUND = RecordJson.of(Bound.class);
     private static final RecordJson<NotTaken> NOT_TAKEN = RecordJson.of(NotTaken.class);
 
+    private static final RecordJson<Estimate> ESTIMATE = RecordJson.of(Estimate.class);
+
     private MethodTree() {}
 
     static Map<String, Object> of(MethodAnswer answer) {
@@ -29,6 +32,7 @@ final class MethodTree {
         tree.put("weighed", answer.proved().weighed());
         tree.put("bound", BOUND.tree(answer.proved().bound()));
         tree.put("asked", says(answer.wishes()));
+        tree.put("estimate", ESTIMATE.tree(answer.estimate()));
         if (!answer.notTaken().isEmpty()) {
             tree.put("notTaken", answer.notTaken().stream().map(NOT_TAKEN::tree).toList());
         }

@@ -11,8 +11,9 @@ import java.util.Set;
  *
  * @param machines each with a name of its own
  * @param tooling what is owned beside the machines
+ * @param rates what is asked of a customer outside; empty where nobody has said
  */
-public record Kit(List<Machine> machines, Tooling tooling) {
+public record Kit(List<Machine> machines, Tooling tooling, Optional<Rates> rates) {
     public Kit {
         machines = List.copyOf(machines);
         Set<String> names = new HashSet<>();
@@ -21,6 +22,11 @@ public record Kit(List<Machine> machines, Tooling tooling) {
                 throw new IllegalArgumentException("two machines are called '" + machine.name() + "'");
             }
         }
+    }
+
+    /** A kit without rates. */
+    public Kit(List<Machine> machines, Tooling tooling) {
+        this(machines, tooling, Optional.empty());
     }
 
     /** The machine the shop calls so, whichever way it is capitalised. */

@@ -31,7 +31,13 @@ final class JobHeading {
                 job.request().asset(),
                 "",
                 issued ? "" : saved.by().who(),
-                issued ? "" : saved.by().at().atZone(ZoneId.systemDefault()).toLocalDate().toString(),
+                issued
+                        ? ""
+                        : saved.by()
+                                .at()
+                                .atZone(ZoneId.systemDefault())
+                                .toLocalDate()
+                                .toString(),
                 Optional.of(new ScanCode(site + "/jobs/" + number).picture(CODE)));
     }
 }

@@ -56,6 +56,7 @@ public final class MethodPage implements Pages {
      * @param objections why planning was not done
      * @param asked what is asked of the method beside the part
      * @param looked the ways not taken, where somebody asked
+     * @param estimate what it comes to for a customer outside
      */
     public record Sheet(
             Frame frame,
@@ -71,7 +72,8 @@ public final class MethodPage implements Pages {
             String stale,
             List<String> objections,
             Asked asked,
-            Looked looked) {
+            Looked looked,
+            Optional<EstimateFace> estimate) {
         public boolean isFound() {
             return !setUps.isEmpty();
         }
@@ -166,7 +168,8 @@ public final class MethodPage implements Pages {
                 stale(file),
                 objections,
                 Asked.of(file),
-                looked);
+                looked,
+                planned.flatMap(record -> SecondLook.at(counter, record)).map(SecondLook::estimate));
     }
 
     private static String plannedBy(MethodRecord planned) {

@@ -3,6 +3,7 @@ package chargehand.web.method;
 import chargehand.book.method.MethodRecord;
 import chargehand.book.part.DrawnPart;
 import chargehand.book.shop.ShopTexts;
+import chargehand.method.estimate.Estimator;
 import chargehand.method.kit.Kit;
 import chargehand.method.plan.Method;
 import chargehand.method.proved.ProvedPlanner;
@@ -21,8 +22,15 @@ import java.util.Optional;
  * The ways a method did not take, worked out again from what it was worked out from: only for whoever asks, since it takes
  * some seconds.
  */
-record SecondLook(ProvedPlanner planner, Part part, int count, Wishes wishes, Method best) {
+record SecondLook(Shop shop, Part part, int count, Wishes wishes, Method best) {
     private static final int MOST_OTHERS = 4;
+
+    /** What the shop had when the method was worked out. */
+    record Shop(Kit kit, Rack rack) {
+        ProvedPlanner planner() {
+            return new ProvedPlanner(kit, rack);
+        }
+    }
 
     static Optional<SecondLook> at(Counter counter, MethodRecord planned) {
         return planned.method()
@@ -37,7 +45,7 @@ record SecondLook(ProvedPlanner planner, Part part, int count, Wishes wishes, Me
         return switch (new WishText(names).readAll(planned.basis().wishes())) {
             case WishText.All.Understood(Wishes wishes) ->
                 Optional.of(new SecondLook(
-                        new ProvedPlanner(kit, rack), part, planned.basis().count(), wishes, best));
+                        new Shop(kit, rack), part, planned.basis().count(), wishes, best));
             case WishText.All.NotUnderstood not -> Optional.empty();
         };
     }
@@ -62,12 +70,16 @@ record SecondLook(ProvedPlanner planner, Part part, int count, Wishes wishes, Me
     }
 
     List<NotTakenFace> whyNot() {
-        return NotTakenFace.all(planner.whyNot(part, count, wishes));
+        return NotTakenFace.all(shop.planner().whyNot(part, count, wishes));
     }
 
     List<OtherFace> others() {
-        return planner.others(part, count, wishes, MOST_OTHERS).stream()
+        return shop.planner().others(part, count, wishes, MOST_OTHERS).stream()
                 .map(other -> OtherFace.of(best, other))
                 .toList();
+    }
+
+    EstimateFace estimate() {
+        return EstimateFace.of(Estimator.of(best, shop.kit(), shop.rack()));
     }
 }

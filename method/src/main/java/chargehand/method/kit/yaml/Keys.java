@@ -46,7 +46,12 @@ final class Keys {
             "milling-cutters",
             "mandrels",
             "gauges",
-            "deburring");
+            "deburring",
+            "source",
+            "money",
+            "hour",
+            "machines",
+            "material-added");
 
     private Keys() {}
 }

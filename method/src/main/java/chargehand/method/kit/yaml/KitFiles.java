@@ -3,6 +3,7 @@ package chargehand.method.kit.yaml;
 import chargehand.measure.LengthUnit;
 import chargehand.method.kit.Kit;
 import chargehand.method.kit.Machine;
+import chargehand.method.kit.Rates;
 import chargehand.method.kit.Tooling;
 import chargehand.part.yaml.tree.Fault;
 import chargehand.part.yaml.tree.Faults;
@@ -13,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 
@@ -20,13 +22,15 @@ import java.util.stream.Stream;
 public final class KitFiles {
     private static final String TOOLING = "tooling";
 
-    private static final List<String> KINDS =
-            Stream.concat(MachineForm.KINDS.stream(), Stream.of(TOOLING)).toList();
+    private static final List<String> KINDS = Stream.concat(
+                    MachineForm.KINDS.stream(), Stream.of(TOOLING, RatesForm.KIND))
+            .toList();
 
     private final List<Machine> machines = new ArrayList<>();
     private final Map<String, String> fileOfMachine = new TreeMap<>();
     private final List<Tooling> tooling = new ArrayList<>();
     private final List<FileFault> faults = new ArrayList<>();
+    private Optional<Rates> rates = Optional.empty();
     private boolean machineSeen;
     private boolean toolingSeen;
 
@@ -61,11 +65,28 @@ public final class KitFiles {
         if (kind.equals(TOOLING)) {
             toolingSeen = true;
             ToolingForm.read(form).ifPresent(tooling::add);
+        } else if (kind.equals(RatesForm.KIND)) {
+            rates(file, form);
         } else if (!kind.isEmpty()) {
             machineSeen = true;
             Place place = form.place(kind);
             MachineForm.read(form, kind).ifPresent(machine -> add(file, place, machine));
         }
+    }
+
+    private void rates(String file, Form form) {
+        if (rates.isPresent()) {
+            Place place = form.place(RatesForm.KIND);
+            faults.add(new FileFault(
+                    file,
+                    new Fault(
+                            place.line(),
+                            place.column(),
+                            place.path(),
+                            KitFault.NAME_TWICE,
+                            "Another file of the kit gives rates already: keep one of the two.")));
+        }
+        RatesForm.read(form).ifPresent(read -> rates = Optional.of(read));
     }
 
     private void add(String file, Place place, Machine machine) {
@@ -95,7 +116,7 @@ public final class KitFiles {
                     "No file of the kit says what tools there are: write one with tooling: at its head.");
         }
         return faults.isEmpty()
-                ? new KitRead.Sound(new Kit(machines, ToolingForm.joined(tooling)))
+                ? new KitRead.Sound(new Kit(machines, ToolingForm.joined(tooling), rates))
                 : new KitRead.Refused(faults);
     }
 

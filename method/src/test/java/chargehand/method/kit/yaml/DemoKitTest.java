@@ -26,7 +26,7 @@ final class DemoKitTest {
 
     @Test
     void read_demoFiles_sixMachines() {
-        assertThat(DemoKit.files()).hasSize(8);
+        assertThat(DemoKit.files()).hasSize(9);
         assertThat(KIT.machines())
                 .extracting(Machine::name)
                 .containsExactly("bench", "large lathe", "mill", "radial drill", "saw", "small lathe");
