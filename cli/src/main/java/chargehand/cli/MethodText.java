@@ -76,7 +76,7 @@ final class MethodText {
                         cost.all().most(),
                         cost.money(),
                         cost.material()
-                                .map(metal -> String.format(Locale.ROOT, "material %.2f", metal))
+                                .map(metal -> String.format(Locale.ROOT, "material %.2f", metal.amount()))
                                 .orElse("no material")))
                 .orElse("");
         out.println("For a customer outside: " + hours + money + ".");

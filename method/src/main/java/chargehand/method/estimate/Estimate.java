@@ -57,6 +57,9 @@ public record Estimate(
         }
     }
 
+    /** A sum in the shop's money. */
+    public record Amount(double amount) {}
+
     /**
      * What it costs.
      *
@@ -65,5 +68,5 @@ public record Estimate(
      * @param material with what is put on it; empty where its price or its weight is not known
      * @param all together
      */
-    public record Cost(String money, MoneyRange work, Optional<Double> material, MoneyRange all) {}
+    public record Cost(String money, MoneyRange work, Optional<Amount> material, MoneyRange all) {}
 }

@@ -4,6 +4,7 @@ import chargehand.measure.LengthText;
 import chargehand.measure.LengthUnit;
 import chargehand.measure.WorkTime;
 import chargehand.measure.WorkTimeText;
+import chargehand.method.estimate.Estimate.Amount;
 import chargehand.method.estimate.Estimate.Cost;
 import chargehand.method.estimate.Estimate.MoneyRange;
 import chargehand.method.estimate.Estimate.Share;
@@ -117,8 +118,8 @@ public final class Estimator {
         MoneyRange work = shares.stream()
                 .map(share -> work(rates, share, source))
                 .reduce(new MoneyRange(0, 0, 0), MoneyRange::plus);
-        Optional<Double> material = material(rates, source);
-        double metal = material.orElse(0.0);
+        Optional<Amount> material = material(rates, source);
+        double metal = material.map(Amount::amount).orElse(0.0);
         return new Cost(rates.money(), work, material, work.plus(new MoneyRange(metal, metal, metal)));
     }
 
@@ -143,7 +144,7 @@ public final class Estimator {
         return rates.hour() + onTop.orElse(0.0);
     }
 
-    private Optional<Double> material(Rates rates, Source source) {
+    private Optional<Amount> material(Rates rates, Source source) {
         String name = method.stock().piece();
         var metal = new Metal(method, kit);
         Optional<Piece> piece = rack.find(name);
@@ -161,7 +162,7 @@ public final class Estimator {
                 String.format(Locale.ROOT, "%.3f × %.2f × %.2f", weight.get(), price.get(), 1 + rates.material()),
                 money(rates, cost),
                 source);
-        return Optional.of(cost);
+        return Optional.of(new Amount(cost));
     }
 
     private static double hours(WorkTime time) {

@@ -57,8 +57,9 @@ final class EstimatorTest {
         double across = 15.875;
         double metres = new Metal(method, DemoKit.kit()).perPiece().mm() / 1000 * 24;
         double kilograms = Math.PI / 4 * across * across / 1e6 * metres * 7850;
-        assertThat(cost.material().orElseThrow()).isCloseTo(kilograms * 2.9 * 1.15, within(0.02 * kilograms));
-        assertThat(cost.all().likely()).isCloseTo(work + cost.material().orElseThrow(), within(1e-6));
+        assertThat(cost.material().orElseThrow().amount()).isCloseTo(kilograms * 2.9 * 1.15, within(0.02 * kilograms));
+        assertThat(cost.all().likely())
+                .isCloseTo(work + cost.material().orElseThrow().amount(), within(1e-6));
     }
 
     @Test
