@@ -57,6 +57,7 @@ public final class Measure {
         kinds.put("name-thread", NameThreadTimes::measured);
         kinds.put("bars", BarTimes::measured);
         kinds.put("packer", PackerTimes::measured);
+        kinds.put("drawing", DrawingTimes::measured);
         kinds.put("book", BookTimes::measured);
         kinds.put("plans", () -> PlanTimes.measured(root.resolve("demo")));
         return kinds;

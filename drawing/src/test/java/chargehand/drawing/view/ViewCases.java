@@ -17,6 +17,7 @@ import chargehand.trade.thread.ScrewThread;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.Supplier;
 
 /** Views without sizes that between them show every kind of line there is, each as a picture; the parts are invented. */
@@ -34,7 +35,7 @@ final class ViewCases {
 
     /** The views of a case in a row. */
     static Picture picture(String name) {
-        List<View> views = CASES.get(name).get();
+        List<View> views = Objects.requireNonNull(CASES.get(name), name).get();
         Canvas canvas = new Canvas();
         double left = MARGIN;
         double highest =
