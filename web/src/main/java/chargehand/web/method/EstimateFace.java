@@ -39,7 +39,7 @@ public record EstimateFace(String hours, String money, List<Row> rows, List<Stri
                         each.money(),
                         each.all().likely(),
                         each.material()
-                                .map(metal -> String.format(Locale.ROOT, "of which %.2f for material", metal))
+                                .map(metal -> String.format(Locale.ROOT, "of which %.2f for material", metal.amount()))
                                 .orElse("without material")))
                 .orElse("");
     }
