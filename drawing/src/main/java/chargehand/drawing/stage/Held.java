@@ -124,7 +124,7 @@ record Held(Stage stage, Bed bed, Solid solid, Profile stock, Hold.Grip grip) {
 
     Hold.Support support() {
         return switch (stage.hold()) {
-            case Hold.Chuck(Hold.Grip grip, Hold.Support support) -> support;
+            case Hold.Chuck(Hold.Grip grip, Hold.Support support, var jaws) -> support;
             case Hold.Collet(Hold.Grip grip, Hold.Support support) -> support;
             case Hold.DividingHead(Hold.Grip grip, Hold.Support support) -> support;
             case Hold.Centres centres -> new Hold.Support.Centre();

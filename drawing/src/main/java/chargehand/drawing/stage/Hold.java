@@ -4,8 +4,26 @@ import chargehand.measure.Length;
 
 /** How work is held, as far as a picture shows it. Spans run from a position to a later one. */
 public sealed interface Hold {
-    /** Jaws of a chuck on the outside; the jaws' own number is in the words beside the picture. */
-    record Chuck(Grip grip, Support support) implements Hold {}
+    /**
+     * Jaws of a chuck on the outside; the jaws' own number is in the words beside the picture.
+     *
+     * @param jaws what bears on the work
+     */
+    record Chuck(Grip grip, Support support, Jaws jaws) implements Hold {
+        /** Bare hard jaws. */
+        public Chuck(Grip grip, Support support) {
+            this(grip, support, Jaws.HARD);
+        }
+    }
+
+    /** What bears on work in a chuck. */
+    enum Jaws {
+        HARD,
+        /** Hard jaws with a soft sheet between them and the work. */
+        PACKED,
+        /** Soft jaws bored to the work, with a seat behind it. */
+        SOFT
+    }
 
     /** Jaws of a chuck opening in a bore at the headstock's end. */
     record JawsInside(Grip grip) implements Hold {}

@@ -21,6 +21,12 @@ final class HoldLines {
     /** How far the chuck's body stands behind work that sits on the steps of its jaws (mm on paper). */
     private static final double JAW_STEP = 4;
 
+    /** How thick a soft sheet between jaws and work is drawn (mm on paper). */
+    private static final double SHEET = 1;
+
+    /** How far soft jaws go on behind the work (mm on paper). */
+    private static final double SEAT = 5;
+
     private static final double CONE = Math.tan(Math.toRadians(30));
 
     private final Held held;
@@ -57,7 +63,7 @@ final class HoldLines {
 
     private void hold() {
         switch (held.stage().hold()) {
-            case Hold.Chuck chuck -> chuck();
+            case Hold.Chuck chuck -> chuck(chuck.jaws());
             case Hold.Collet collet -> collet();
             case Hold.DividingHead head -> dividingHead();
             case Hold.Centres centres -> centres();
@@ -69,9 +75,32 @@ final class HoldLines {
         }
     }
 
-    private void chuck() {
+    private void chuck(Hold.Jaws jaws) {
         tint.box(-BODY, -body(), from, body());
-        tint.pair(from, to, work, jaw());
+        switch (jaws) {
+            case HARD -> tint.pair(from, to, work, jaw());
+            case PACKED -> {
+                tint.pair(from, to, work + SHEET, jaw());
+                for (int side : new int[] {-1, 1}) {
+                    tint.sheet(new Point(from, side * (work + SHEET / 2)), new Point(to, side * (work + SHEET / 2)));
+                }
+            }
+            case SOFT -> softJaws();
+        }
+    }
+
+    /** Blocks as deep as the chuck's body, bored to the work over the grip, which leaves a seat behind it. */
+    private void softJaws() {
+        double seat = Math.max(0.6 * work, work - 3);
+        for (int side : new int[] {-1, 1}) {
+            tint.shape(List.of(
+                    new Point(from - SEAT, side * seat),
+                    new Point(from, side * seat),
+                    new Point(from, side * work),
+                    new Point(to, side * work),
+                    new Point(to, side * jaw()),
+                    new Point(from - SEAT, side * jaw())));
+        }
     }
 
     private void collet() {

@@ -36,6 +36,12 @@ final class Tint {
         return this;
     }
 
+    /** A thin sheet seen on edge: one heavy line. */
+    Tint sheet(Point from, Point to) {
+        marks.add(new Mark.Line(LineStyle.HEAVY, Ink.INK, from, to));
+        return this;
+    }
+
     List<Mark> marks() {
         return marks;
     }

@@ -31,10 +31,15 @@ final class Holds {
 
     private static Hold chuck(Holding.InChuck chuck) {
         return switch (chuck.bearing()) {
-            case Holding.Bearing.Closing closing -> new Hold.Chuck(grip(chuck.grip()), support(chuck.support()));
-            case Holding.Bearing.SoftJaws soft -> new Hold.Chuck(grip(chuck.grip()), support(chuck.support()));
+            case Holding.Bearing.Closing(boolean packed) ->
+                closing(chuck, packed ? Hold.Jaws.PACKED : Hold.Jaws.HARD);
+            case Holding.Bearing.SoftJaws soft -> closing(chuck, Hold.Jaws.SOFT);
             case Holding.Bearing.Opening opening -> new Hold.JawsInside(grip(chuck.grip()));
         };
+    }
+
+    private static Hold closing(Holding.InChuck chuck, Hold.Jaws jaws) {
+        return new Hold.Chuck(grip(chuck.grip()), support(chuck.support()), jaws);
     }
 
     private static Hold clamped(Length from, Length to, TurnedWork work) {
