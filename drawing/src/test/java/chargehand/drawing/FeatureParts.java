@@ -1,7 +1,9 @@
 package chargehand.drawing;
 
 import chargehand.measure.Angle;
+import chargehand.measure.Length;
 import chargehand.part.Across;
+import chargehand.part.CentreHole;
 import chargehand.part.End;
 import chargehand.part.FlatDepth;
 import chargehand.part.HoleCircle;
@@ -11,6 +13,7 @@ import chargehand.part.Made;
 import chargehand.part.OnEnd;
 import chargehand.part.Part;
 import chargehand.part.Section;
+import chargehand.part.Stays;
 import chargehand.part.Stretch;
 import chargehand.part.ToothSize;
 import chargehand.trade.thread.ScrewThread;
@@ -142,7 +145,47 @@ public final class FeatureParts {
                 .part("KH-307", "EN8");
     }
 
+    /** A spindle with all that is asked of its ends: centres that must stay and must not, a slot, a taper pin, a slit. */
+    public static Part ends() {
+        Turning t = Turning.mm("Governor spindle");
+        return t.round("journal", t.letters("25", "h7", -0.021, 0), "60", t.chamfer("1"), t.plain())
+                .round("body", "40", "50")
+                .round("tail", t.size("30"), "40", t.plain(), t.chamfer("1"))
+                .across(new Across.TaperPin(
+                        "pin hole", t.size("6"), t.size("85"), "the collar", Angle.degrees(0), Made.HERE))
+                .onEnd(new OnEnd.Centre("centre A", End.A, centre("B", 3.15), Stays.MUST, Made.HERE))
+                .onEnd(new OnEnd.Centre("centre B", End.B, centre("A", 2.5), Stays.MUST_NOT, Made.HERE))
+                .part("KH-308", "EN24");
+    }
+
+    /** A screwed plug with a slot across its head, and a collet sleeve split through one wall. */
+    public static Part slotted() {
+        Turning t = Turning.mm("Slotted plug");
+        return t.thread("thread", "M20x1.5", "25", t.chamfer("1.5"), t.plain())
+                .round("head", t.size("28"), "10", t.plain(), t.chamfer("1"))
+                .onEnd(new OnEnd.Slot("slot", End.B, t.size("4"), t.size("4"), Angle.degrees(0), Made.HERE))
+                .part("KH-309", "brass CZ121");
+    }
+
+    public static Part split() {
+        Turning t = Turning.mm("Split bush");
+        return t.round("outside", t.size("40"), "50", t.chamfer("1"), t.chamfer("1"))
+                .bored("bore", End.A, t.letters("25", "H7", 0, 0.021), t.through(), t.plain())
+                .across(new Across.Slit(
+                        "slit", t.size("2"), t.size("0"), t.size("50"), Across.Walls.ONE, Angle.degrees(0), Made.HERE))
+                .part("KH-310", "EN8");
+    }
+
+    private static CentreHole centre(String form, double pilot) {
+        return CentreHole.list().stream()
+                .filter(hole -> hole.form() == CentreHole.Form.valueOf(form)
+                        && hole.pilot().equals(Length.mm(pilot)))
+                .findFirst()
+                .orElseThrow();
+    }
+
     public static List<Part> all() {
-        return List.of(wheel(), pinion(), knurled(), flatted(), flange(), grooved(), altered());
+        return List.of(
+                wheel(), pinion(), knurled(), flatted(), flange(), grooved(), altered(), ends(), slotted(), split());
     }
 }

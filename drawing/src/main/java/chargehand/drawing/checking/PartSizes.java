@@ -82,7 +82,7 @@ final class PartSizes {
         return tapers;
     }
 
-    /** The threads as they are named on a drawing, one for each time it is cut. */
+    /** Threads and centre holes as a drawing names them, one for each time it is cut. */
     List<String> threads() {
         return threads;
     }
@@ -196,7 +196,8 @@ final class PartSizes {
                 sizes.add(slot.width());
                 sizes.add(slot.depth());
             }
-            case OnEnd.Centre centre -> {}
+            case OnEnd.Centre centre ->
+                threads.add("ISO 6411 - " + centre.hole().designation());
         }
     }
 

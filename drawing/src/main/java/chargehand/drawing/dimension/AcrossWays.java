@@ -56,8 +56,10 @@ record AcrossWays(Subject subject) {
     }
 
     private Wording wording(Across.TaperPin pin) {
-        String with = pin.with().isEmpty() ? "" : ", with " + pin.with() + " in place";
-        return Wording.of("taper pin ").then(subject.text().size(pin.nominal())).then(Wording.of(", 1:50" + with));
+        String with = pin.with().isEmpty() ? "" : " with " + pin.with() + " in place";
+        return Wording.of("drill and taper-ream ")
+                .then(subject.text().size(pin.nominal()))
+                .then(Wording.of(", 1:50" + with));
     }
 
     /** A callout for a slit, from where it shows at the outside. */

@@ -10,6 +10,7 @@ import chargehand.drawing.view.FaceHole;
 import chargehand.drawing.view.Look;
 import chargehand.drawing.view.View;
 import chargehand.measure.Length;
+import chargehand.part.Across;
 import chargehand.part.Depth;
 import chargehand.part.End;
 import chargehand.part.InBore;
@@ -31,9 +32,19 @@ public record EndCallouts(Look look, End from) {
     private static final double SQUARE = 0.5;
     private static final List<Integer> AROUND = List.of(60, 45, 120, 135, 30, 150);
 
-    /** Whether there is anything that an end view from this end gives. */
+    /** Whether there is anything that an end view from this end gives or alone shows. */
     public boolean any() {
-        return !keyways().isEmpty() || !holes().isEmpty();
+        return !keyways().isEmpty() || !holes().isEmpty() || showsSlit();
+    }
+
+    /** A slit shows for what it is only where it runs out, from end A where it does there. */
+    private boolean showsSlit() {
+        return look.solid().across().stream()
+                .filter(Across.Slit.class::isInstance)
+                .anyMatch(slit -> from == End.A
+                        ? slit.begins().isZero()
+                        : !slit.begins().isZero()
+                                && slit.ends().equals(look.solid().length()));
     }
 
     /** Keyways of bores are given from end A where they open there, otherwise from B. */

@@ -22,12 +22,18 @@ record FeatureNotes(Subject subject) {
         List<String> notes = new ArrayList<>(angles());
         Body.Turned body = subject.body();
         aslant(notes);
-        ends(notes);
         if (body.inBores().stream().anyMatch(InBore.OilGroove.class::isInstance)) {
             notes.add("Oil grooves are round at the bottom.");
         }
         if (body.outside().stream().anyMatch(Section.Knurled.class::isInstance)) {
             notes.add("Knurls by the letters of DIN 82: RAA straight, RGE diamonds raised.");
+        }
+        if (body.onEnds().stream().anyMatch(OnEnd.Centre.class::isInstance)) {
+            notes.add(body.onEnds().stream()
+                    .filter(OnEnd.Centre.class::isInstance)
+                    .map(feature -> "in end " + feature.end() + " "
+                            + ((OnEnd.Centre) feature).stays().text() + " stay")
+                    .collect(Collectors.joining(", ", "Centre holes, sizes in millimetres: ", ".")));
         }
         if (body.isAltered()) {
             notes.add("There already as the part comes in, drawn in lines of a dash and two dots: "
@@ -99,22 +105,6 @@ record FeatureNotes(Subject subject) {
                 Optional.of(new Turned(slot.name(), slot.around().degrees()));
             case OnEnd.Centre centre -> Optional.empty();
         };
-    }
-
-    /** What no view gives of an end. */
-    private void ends(List<String> notes) {
-        for (OnEnd feature : subject.body().onEnds()) {
-            String where = capital(feature.name()) + ", in end " + feature.end() + ": ";
-            switch (feature) {
-                case OnEnd.Holes holes -> {}
-                case OnEnd.Slot slot ->
-                    notes.add(where + subject.text().words(slot.width()) + " wide, "
-                            + subject.text().words(slot.depth()) + " deep, right across.");
-                case OnEnd.Centre centre ->
-                    notes.add(where + "ISO 6411 - " + centre.hole().designation() + ", in millimetres; it "
-                            + centre.stays().text() + " stay.");
-            }
-        }
     }
 
     private static String capital(String name) {

@@ -174,6 +174,8 @@ public final class TurnedSizes {
         EdgeWays edges = new EdgeWays(subject);
         ways.addAll(across.all());
         ways.addAll(new InBoreWays(subject).all());
+        ways.addAll(new CentreWays(subject).all());
+        ways.addAll(new EndSlotWays(subject).all());
         ways.addAll(edges.all());
         ways.addAll(new TieWays(subject).all());
         ways.addAll(new EndNames(subject).all());

@@ -66,6 +66,7 @@ final class Layout {
     /** Whether a part may have something that only an end view gives. */
     static boolean needsEndViews(Body.Turned body) {
         return body.outside().stream().anyMatch(Section.Polygon.class::isInstance)
+                || body.across().stream().anyMatch(Across.Slit.class::isInstance)
                 || !body.inBores().isEmpty()
                 || !body.onEnds().isEmpty();
     }

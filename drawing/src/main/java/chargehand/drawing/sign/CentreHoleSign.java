@@ -21,18 +21,22 @@ public enum CentreHoleSign {
 
     private static final double HALF_ANGLE = 30;
 
+    /** How far a bar stands off the face, in lettering heights. */
+    private static final double OFF = 0.4;
+
     /** The length of a leg, in lettering heights. */
     private static final double LEG = 1.6;
 
     /**
      * Its marks.
      *
-     * @param point where the axis meets the end face
+     * @param face where the axis meets the end face
      * @param out the way out of the part: -1 to the left, 1 to the right
      * @param height of the lettering (mm)
      */
-    public List<Mark> marks(Point point, int out, double height) {
+    public List<Mark> marks(Point face, int out, double height) {
         double axis = out > 0 ? 0 : 180;
+        Point point = point(face, out, height);
         double leg = LEG * height;
         List<Mark> marks = new ArrayList<>();
         if (this != MAY_STAY) {
@@ -47,9 +51,19 @@ public enum CentreHoleSign {
         return marks;
     }
 
+    /** Where its point lies, and a leader to it begins: off the face where a bar must be told from it. */
+    public Point point(Point face, int out, double height) {
+        return this == MUST_NOT_STAY ? face.moved(out * OFF * height, 0) : face;
+    }
+
     /** How far it reaches out of the part (mm). */
     public double reach(double height) {
-        return this == MAY_STAY ? 0 : LEG * height * Math.cos(Math.toRadians(HALF_ANGLE));
+        double leg = LEG * height * Math.cos(Math.toRadians(HALF_ANGLE));
+        return switch (this) {
+            case MUST_STAY -> leg;
+            case MAY_STAY -> 0;
+            case MUST_NOT_STAY -> leg + OFF * height;
+        };
     }
 
     private static Mark line(Point from, Point to) {

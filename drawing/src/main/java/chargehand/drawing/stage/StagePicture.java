@@ -61,8 +61,7 @@ public final class StagePicture {
         List<Mark> holding = HoldLines.of(held, scale);
         List<Mark> work = SideView.of(held.look(scale)).marks();
         List<Mark> ground = ground();
-        boolean within =
-                held.stage().hold() instanceof Hold.Mandrel || held.stage().hold() instanceof Hold.StubMandrel;
+        boolean within = bearsInside(held.stage().hold());
         marks.addAll(within ? holding : List.of());
         marks.addAll(ground);
         marks.addAll(stock());
@@ -81,6 +80,21 @@ public final class StagePicture {
             }
         }
         return annotations.placed();
+    }
+
+    /** What bears in the bore is seen only where the work is cut away before it. */
+    private static boolean bearsInside(Hold hold) {
+        return switch (hold) {
+            case Hold.Mandrel mandrel -> true;
+            case Hold.StubMandrel stub -> true;
+            case Hold.JawsInside jaws -> true;
+            case Hold.Chuck chuck -> false;
+            case Hold.Collet collet -> false;
+            case Hold.Centres centres -> false;
+            case Hold.DividingHead head -> false;
+            case Hold.Vee vee -> false;
+            case Hold.Clamped clamped -> false;
+        };
     }
 
     /** Clear paper where there is work, so that it stands out from a page's ground and from a mandrel in its bore. */

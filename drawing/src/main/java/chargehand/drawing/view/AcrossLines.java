@@ -31,6 +31,7 @@ final class AcrossLines {
         }
         BoreGrooveLines.draw(look, lines);
         FaceHoleLines.draw(look, lines);
+        EndSlotLines.draw(look, lines);
         return lines;
     }
 

@@ -4,6 +4,7 @@ import chargehand.measure.Length;
 import chargehand.part.Across;
 import chargehand.part.Depth;
 import chargehand.part.InBore;
+import chargehand.part.OnEnd;
 import chargehand.part.shape.Solid;
 import java.util.ArrayList;
 import java.util.List;
@@ -29,7 +30,8 @@ public record Bearing(double degrees) {
         List<InBore> grooves = BoreGroove.grooves(look);
         Bearing best = new Bearing(0);
         int most = -1;
-        for (double around : angles(across, grooves)) {
+        List<OnEnd.Slot> slots = EndSlotLines.slots(look);
+        for (double around : angles(across, grooves, slots)) {
             for (double wanted : look.cut() == Cut.NONE ? new double[] {90, 180} : new double[] {180, 90}) {
                 Bearing turn = new Bearing(wanted - around);
                 int shown = across.stream()
@@ -37,6 +39,10 @@ public record Bearing(double degrees) {
                                 .sum()
                         + grooves.stream()
                                 .mapToInt(other -> of(other, turn).shown(look.cut()))
+                                .sum()
+                        + slots.stream()
+                                .mapToInt(slot ->
+                                        new Bearing(slot.around().degrees() + turn.degrees).shownAcross(look.cut()))
                                 .sum();
                 if (shown > most) {
                     most = shown;
@@ -47,10 +53,11 @@ public record Bearing(double degrees) {
         return best;
     }
 
-    private static List<Double> angles(List<Across> across, List<InBore> grooves) {
+    private static List<Double> angles(List<Across> across, List<InBore> grooves, List<OnEnd.Slot> slots) {
         List<Double> angles = new ArrayList<>();
         across.forEach(feature -> angles.add(feature.around().degrees()));
         grooves.forEach(groove -> angles.add(BoreGroove.around(groove)));
+        slots.forEach(slot -> angles.add(slot.around().degrees()));
         return angles;
     }
 
@@ -106,6 +113,13 @@ public record Bearing(double degrees) {
             case Across.Keyway keyway -> false;
             case Across.Flat flat -> false;
         };
+    }
+
+    /** How well a slot across an end shows that runs this way. */
+    private int shownAcross(Cut cut) {
+        boolean facing = cut == Cut.NONE || cut == Cut.LOCAL;
+        boolean square = facing ? isTowards() || isAway() : isUp() || isDown();
+        return square ? 3 : 1;
     }
 
     public boolean isUp() {

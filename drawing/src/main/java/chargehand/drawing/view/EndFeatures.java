@@ -7,6 +7,8 @@ import chargehand.drawing.picture.Point;
 import chargehand.measure.Length;
 import chargehand.part.Across;
 import chargehand.part.End;
+import chargehand.part.OnEnd;
+import chargehand.part.shape.Profile;
 import chargehand.part.shape.Solid;
 import java.util.ArrayList;
 import java.util.List;
@@ -55,12 +57,15 @@ record EndFeatures(Look look, End from) {
                                     new Point(edge, half))))
                     .outside(left);
         }
-        return left;
+        for (OnEnd.Slot slot : slots()) {
+            left = band(slot).outside(left);
+        }
+        return slit(left);
     }
 
     /** How far from the axis a groove's sides meet the bore. */
     private double edge(BoreGroove groove) {
-        return Math.sqrt(Math.max(0, Math.pow(size(groove.radius()), 2) - Math.pow(size(groove.width()) / 2, 2)));
+        return chord(groove.radius(), size(groove.width()) / 2);
     }
 
     /** The circles of the outside, cut off by flats. */
@@ -71,7 +76,112 @@ record EndFeatures(Look look, End from) {
                 left = flattened(left, flat);
             }
         }
+        for (OnEnd.Slot slot : slots()) {
+            left = band(slot).outside(left);
+        }
+        return slit(left);
+    }
+
+    /** The slits that run out at the end that is looked at. */
+    private List<Across.Slit> slits() {
+        Length end = from == End.A ? Length.ZERO : look.solid().length();
+        return look.solid().across().stream()
+                .filter(Across.Slit.class::isInstance)
+                .map(Across.Slit.class::cast)
+                .filter(slit -> slit.begins().equals(end) || slit.ends().equals(end))
+                .toList();
+    }
+
+    /** The ways that a slit runs outward, on paper. */
+    private List<Double> directions(Across.Slit slit) {
+        double direction = direction(slit.around().degrees());
+        return switch (slit.walls()) {
+            case ONE -> List.of(direction);
+            case BOTH -> List.of(direction, direction + 180);
+        };
+    }
+
+    /** Takes slits out of circles. */
+    private List<Mark> slit(List<Mark> circles) {
+        List<Mark> left = circles;
+        for (Across.Slit slit : slits()) {
+            double half = size(slit.width().length()) / 2;
+            double far = size(look.solid().outer().most(slit.begins(), slit.ends())) + BEYOND;
+            for (double direction : directions(slit)) {
+                left = Clip.along(turned(
+                                direction,
+                                List.of(
+                                        new Point(0, -half),
+                                        new Point(far, -half),
+                                        new Point(far, half),
+                                        new Point(0, half))))
+                        .outside(left);
+            }
+        }
         return left;
+    }
+
+    /** The two sides of a slit, from the bore to the outside. */
+    private void slit(Across.Slit slit, Pencil pencil) {
+        double half = size(slit.width().length()) / 2;
+        double outer = chord(look.solid().outer().most(slit.begins(), slit.ends()), half);
+        Length bore = look.solid().innerAtMost().least(slit.begins(), slit.ends());
+        for (double direction : directions(slit)) {
+            for (double side : new double[] {-half, half}) {
+                pencil.line(
+                        LineStyle.WIDE,
+                        turned(direction, List.of(new Point(chord(bore, half), side), new Point(outer, side))));
+            }
+        }
+    }
+
+    /** How far out something so far off the middle meets a circle. */
+    private double chord(Length radius, double off) {
+        return Math.sqrt(Math.max(0, Math.pow(size(radius), 2) - off * off));
+    }
+
+    /** The slots across the end that is looked at. */
+    private List<OnEnd.Slot> slots() {
+        return EndSlotLines.slots(look).stream()
+                .filter(slot -> slot.end() == from)
+                .toList();
+    }
+
+    /** How far the end that is looked at reaches from the axis. */
+    private double endRadius() {
+        return size(
+                from == End.A
+                        ? look.solid().outer().radiusAfter(Length.ZERO)
+                        : look.solid().outer().radiusBefore(look.solid().length()));
+    }
+
+    private Clip band(OnEnd.Slot slot) {
+        double half = size(slot.width().length()) / 2;
+        double far = endRadius() - BEYOND;
+        return Clip.along(turned(
+                direction(slot.around().degrees()),
+                List.of(new Point(-far, -half), new Point(far, -half), new Point(far, half), new Point(-far, half))));
+    }
+
+    /** The two sides of a slot, from the outside to the bore and on again. */
+    private void slot(OnEnd.Slot slot, Pencil pencil) {
+        double half = size(slot.width().length()) / 2;
+        double outer = Math.sqrt(Math.max(0, Math.pow(endRadius(), 2) - half * half));
+        Profile hollow = look.solid().innerAtMost();
+        double bore = size(
+                from == End.A
+                        ? hollow.radiusAfter(Length.ZERO)
+                        : hollow.radiusBefore(look.solid().length()));
+        double inner = Math.sqrt(Math.max(0, bore * bore - half * half));
+        for (double side : new double[] {-half, half}) {
+            for (double way : new double[] {-1, 1}) {
+                pencil.line(
+                        LineStyle.WIDE,
+                        turned(
+                                direction(slot.around().degrees()),
+                                List.of(new Point(way * inner, side), new Point(way * outer, side))));
+            }
+        }
     }
 
     private List<Mark> flattened(List<Mark> circles, Across.Flat flat) {
@@ -100,6 +210,8 @@ record EndFeatures(Look look, End from) {
 
     void draw(Pencil pencil) {
         grooves().forEach(groove -> notch(groove, pencil));
+        slots().forEach(slot -> slot(slot, pencil));
+        slits().forEach(slit -> slit(slit, pencil));
         look.body().ifPresent(body -> FaceHole.of(body, look.solid()).forEach(hole -> holes(hole, pencil)));
         for (Solid.TeethPlace place : look.solid().teeth()) {
             Length pitch =

@@ -39,7 +39,7 @@ public final class SideView {
         new ThreadLines(look).draw(pencil);
         new TeethLines(look).draw(pencil);
         new KnurlLines(look).draw(pencil);
-        pencil.replace(new AlreadyThere(look).restyled(pencil.marks()));
+        pencil.replace(EndSlotLines.notched(look, new AlreadyThere(look).restyled(pencil.marks())));
         pencil.putAll(across.pencil.marks());
         return pencil.marks();
     }

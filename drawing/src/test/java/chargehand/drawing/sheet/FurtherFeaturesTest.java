@@ -2,6 +2,7 @@ package chargehand.drawing.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import chargehand.drawing.FeatureParts;
 import chargehand.drawing.dimension.Placing;
 import chargehand.drawing.svg.Svg;
 import chargehand.part.Part;
@@ -96,5 +97,19 @@ final class FurtherFeaturesTest {
                 .contains(
                         "as the part comes in, drawn in lines of a dash and two dots: teeth, old bore.",
                         "Boss was 2.6 in diameter and is turned down.");
+    }
+
+    @Test
+    void ends_areGivenByTheirSignsAndInWords() {
+        Fitting fitting = Fitting.of(FeatureParts.ends());
+
+        assertThat(fitting.views().getFirst().view().placed())
+                .extracting(Placing::says)
+                .contains(
+                        "ISO 6411 - B 3.15/10",
+                        "ISO 6411 - A 2.5/5.3",
+                        "drill and taper-ream 6, 1:50 with the collar in place");
+        assertThat(fitting.notes().lines())
+                .anyMatch(note -> String.join(" ", note).contains("in end A must stay, in end B must not stay"));
     }
 }

@@ -132,6 +132,34 @@ final class FeatureViewsTest {
         assertThat(quiet.passes(new Point(20, 3), 0.05)).as("the old hole").isTrue();
     }
 
+    /** A slot 4 wide and 4 deep across the end of a plug 35 long. */
+    @Test
+    void of_aSlotAcrossAnEnd_isANotchAndTwoChords() {
+        Look look = look(FeatureParts.slotted(), Cut.NONE, 1);
+        Drawn side = Drawn.of(SideView.of(look).marks(), LineStyle.WIDE);
+        Drawn end = Drawn.of(EndView.of(look, End.B).marks(), LineStyle.WIDE);
+
+        assertThat(side.passes(new Point(31, 0), EXACT)).as("floor").isTrue();
+        assertThat(side.passes(new Point(33, 2), EXACT)).as("side").isTrue();
+        assertThat(side.passes(new Point(35, 0), 1.9)).as("the face is open").isFalse();
+        assertThat(end.passes(new Point(0, 2), EXACT)).isTrue();
+        assertThat(end.passes(new Point(0, -2), EXACT)).isTrue();
+    }
+
+    /** A slit 2 wide through one wall of a bush 40 outside and 25 inside. */
+    @Test
+    void of_aSlit_opensTheRingInTheEndView() {
+        Look look = look(FeatureParts.split(), Cut.HALF, 1);
+        Drawn end = Drawn.of(EndView.of(look, End.A).marks(), LineStyle.WIDE);
+
+        assertThat(end.passes(new Point(0, 20), 0.5)).isFalse();
+        assertThat(end.passes(new Point(0, 12.5), 0.5)).isFalse();
+        assertThat(end.passes(new Point(1, 16), EXACT)).isTrue();
+        assertThat(end.passes(new Point(0, -20), 0.05))
+                .as("the other wall is whole")
+                .isTrue();
+    }
+
     private static View side(Part part, Cut cut) {
         return SideView.of(look(part, cut, 1));
     }

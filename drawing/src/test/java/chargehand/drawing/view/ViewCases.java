@@ -67,6 +67,10 @@ final class ViewCases {
         cases.put("flat", () -> features(FeatureParts.flatted(), Cut.NONE));
         cases.put("flange-holes", () -> features(FeatureParts.flange(), Cut.HALF));
         cases.put("altered", () -> features(FeatureParts.altered(), Cut.NONE));
+        cases.put("end-slot", () -> features(FeatureParts.slotted(), Cut.NONE));
+        cases.put("end-slot-cut", () -> features(FeatureParts.slotted(), Cut.HALF));
+        cases.put("slit", () -> features(FeatureParts.split(), Cut.HALF));
+        cases.put("taper-pin", () -> features(FeatureParts.ends(), Cut.NONE));
         cases.put("oil-groove", () -> features(FeatureParts.grooved(), Cut.FULL));
         return cases;
     }
