@@ -2,6 +2,8 @@ package chargehand.drawing.dimension;
 
 import chargehand.drawing.picture.Point;
 import chargehand.drawing.sign.Wording;
+import chargehand.drawing.view.Bearing;
+import chargehand.drawing.view.BoreGroove;
 import chargehand.drawing.view.Cut;
 import chargehand.drawing.view.Side;
 import chargehand.measure.AngleText;
@@ -127,8 +129,21 @@ final class EdgeWays {
 
     private void addMouth(Bore bore, Edge edge, Length diameter) {
         double x = subject.x(bore.from());
-        Corner corner = new Corner(x, subject.size(diameter) / 2, -Subject.out(bore.from()), true, Double.MAX_VALUE);
+        Corner corner = new Corner(x, subject.size(diameter) / 2, -Subject.out(bore.from()), true, Double.MAX_VALUE)
+                .beside(groove(bore.from()));
         add(edge, corner, true, bore.from());
+    }
+
+    /** Half the width of a groove that comes out at an end where the bore is cut below the axis; 0 for none (mm). */
+    private double groove(End end) {
+        Length face = end == End.A ? Length.ZERO : subject.body().length();
+        return BoreGroove.of(subject.body(), subject.look().solid()).stream()
+                .filter(groove -> groove.opensAt(face))
+                .filter(groove ->
+                        Bearing.of(groove.feature(), subject.look().turn()).isDown())
+                .mapToDouble(groove -> subject.size(groove.width()) / 2)
+                .max()
+                .orElse(0);
     }
 
     /**
@@ -137,10 +152,20 @@ final class EdgeWays {
      * @param into the way into the section: 1 to the right
      * @param hollow whether the edge leads outward from the radius
      * @param most how far from the axis it can be seen: flats may hide a corner turned beyond them
+     * @param off how far out of the paper's plane it is seen, beside a groove
      */
-    private record Corner(double x, double radius, int into, boolean hollow, double most) {
-        Point at(double along, double off, boolean below) {
-            double r = Math.min(hollow ? radius + off : radius - off, most);
+    private record Corner(double x, double radius, int into, boolean hollow, double most, double off) {
+        Corner(double x, double radius, int into, boolean hollow, double most) {
+            this(x, radius, into, hollow, most, 0);
+        }
+
+        Corner beside(double groove) {
+            return new Corner(x, radius, into, hollow, most, groove);
+        }
+
+        Point at(double along, double rise, boolean below) {
+            double turned = Math.min(hollow ? radius + rise : radius - rise, most);
+            double r = Math.sqrt(Math.max(0, turned * turned - off * off));
             return new Point(x + into * along, below ? r : -r);
         }
     }

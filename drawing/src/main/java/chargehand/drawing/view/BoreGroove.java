@@ -4,16 +4,20 @@ import chargehand.measure.Length;
 import chargehand.part.Body;
 import chargehand.part.Bore;
 import chargehand.part.InBore;
+import chargehand.part.Size;
 import chargehand.part.shape.Profile;
 import chargehand.part.shape.Solid;
 import chargehand.part.shape.Station;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A keyway or an oil groove along a bore, and how far it goes.
  *
  * @param feature which, never a recess, since that goes all round
- * @param radius of the bore
+ * @param radius of the wall that it is cut in, as it is left
  * @param depth of its floor from the wall of the bore, at the middle of its width
  * @param width across
  * @param from where it begins, from end A
@@ -31,71 +35,97 @@ public record BoreGroove(InBore feature, Length radius, Length depth, Length wid
                 .toList();
     }
 
-    /** The grooves along the bores of a part. */
+    /** The grooves along the bores of a part, those left out that later work has taken away. */
     public static List<BoreGroove> of(Body.Turned body, Solid solid) {
-        return body.inBores().stream()
+        List<BoreGroove> all = body.inBores().stream()
                 .filter(feature -> !(feature instanceof InBore.Recess))
-                .map(feature -> of(feature, body, solid))
+                .flatMap(feature -> of(feature, body, solid).stream())
+                .toList();
+        return all.stream()
+                .filter(groove -> all.stream().noneMatch(groove::isWithin))
                 .toList();
     }
 
-    private static BoreGroove of(InBore feature, Body.Turned body, Solid solid) {
+    private static Optional<BoreGroove> of(InBore feature, Body.Turned body, Solid solid) {
         Bore bore = body.inside().stream()
                 .filter(other -> other.name().equals(feature.bore()))
                 .findFirst()
                 .orElseThrow();
         Length radius = Solid.mouthDiameter(bore).half();
         return switch (feature) {
-            case InBore.Keyway keyway ->
-                whole(keyway, radius, keyway.depth().length(), keyway.width().length(), solid);
-            case InBore.OilGroove groove -> {
-                BoreGroove whole = whole(
-                        groove, radius, groove.depth().length(), groove.width().length(), solid);
-                yield switch (groove.run()) {
-                    case InBore.Run.Open() -> whole;
-                    case InBore.Run.Part(var from, var length) ->
-                        whole.over(from.length(), from.length().plus(length.length()));
-                };
-            }
-            case InBore.Recess recess ->
-                throw new IllegalArgumentException("a recess goes all round: " + recess.name());
+            case InBore.Keyway keyway -> whole(keyway, radius, Cross.of(keyway.depth(), keyway.width()), solid);
+            case InBore.OilGroove groove ->
+                whole(groove, radius, Cross.of(groove.depth(), groove.width()), solid)
+                        .map(whole -> switch (groove.run()) {
+                            case InBore.Run.Open() -> whole;
+                            case InBore.Run.Part(var from, var length) ->
+                                whole.over(from.length(), from.length().plus(length.length()));
+                        });
+            case InBore.Recess recess -> Optional.empty();
         };
     }
 
-    private static BoreGroove whole(InBore feature, Length radius, Length depth, Length width, Solid solid) {
-        Run run = Run.of(solid.innerAtMost(), radius, radius.plus(depth));
-        return new BoreGroove(feature, radius, depth, width, run.from, run.to);
+    /** The size of a groove across. */
+    private record Cross(Length depth, Length width) {
+        static Cross of(Size depth, Size width) {
+            return new Cross(depth.length(), width.length());
+        }
+    }
+
+    private static Optional<BoreGroove> whole(InBore feature, Length radius, Cross cross, Solid solid) {
+        Length floor = radius.plus(cross.depth);
+        return Run.of(solid.innerAtMost(), radius, floor)
+                .map(run -> new BoreGroove(feature, run.wall, floor.minus(run.wall), cross.width, run.from, run.to));
     }
 
     private BoreGroove over(Length first, Length last) {
         return new BoreGroove(feature, radius, depth, width, Length.most(first, from), Length.least(last, to));
     }
 
-    /** A stretch of the hollow. */
-    private record Run(Length from, Length to) {
-        /** The stretch round the wall of a bore on which the hollow is no narrower than the bore, nor as wide as the floor. */
-        static Run of(Profile hollow, Length radius, Length floor) {
+    /** Whether another groove takes all of this one away. */
+    private boolean isWithin(BoreGroove other) {
+        return !other.equals(this)
+                && Math.abs(Math.IEEEremainder(around() - other.around(), 360)) < 0.5
+                && !width.isMoreThan(other.width)
+                && !floor().isMoreThan(other.floor())
+                && !from.isLessThan(other.from)
+                && !to.isMoreThan(other.to);
+    }
+
+    /**
+     * A stretch of the hollow.
+     *
+     * @param wall the least radius on it
+     */
+    private record Run(Length from, Length to, Length wall) {
+        /**
+         * The longest stretch on which the hollow is no narrower than a bore, nor as wide as the floor; none where later
+         * work has taken it all away.
+         */
+        static Optional<Run> of(Profile hollow, Length radius, Length floor) {
             List<Station> stations = hollow.stations();
+            List<Run> runs = new ArrayList<>();
             int first = 0;
-            while (first < stations.size() - 2 && !isWall(stations, first, radius)) {
-                first++;
+            for (int i = 1; i < stations.size(); i++) {
+                if (!isOver(stations.get(i - 1), stations.get(i), radius, floor)) {
+                    add(hollow, first, i - 1, runs);
+                    first = i;
+                }
             }
-            int last = first + 1;
-            while (first > 0 && isOver(stations.get(first - 1), stations.get(first), radius, floor)) {
-                first--;
-            }
-            while (last < stations.size() - 1 && isOver(stations.get(last), stations.get(last + 1), radius, floor)) {
-                last++;
-            }
-            return new Run(stations.get(first).at(), stations.get(last).at());
+            add(hollow, first, stations.size() - 1, runs);
+            return runs.stream().max(Comparator.comparing(run -> run.to.minus(run.from)));
         }
 
-        private static boolean isWall(List<Station> stations, int index, Length radius) {
-            Station here = stations.get(index);
-            Station next = stations.get(index + 1);
-            return here.radius().isWithin(SAME, radius)
-                    && next.radius().isWithin(SAME, radius)
-                    && here.at().isLessThan(next.at());
+        private static void add(Profile hollow, int first, int last, List<Run> runs) {
+            Length from = hollow.stations().get(first).at();
+            Length to = hollow.stations().get(last).at();
+            if (from.isLessThan(to)) {
+                Length wall = hollow.stations().subList(first, last + 1).stream()
+                        .map(Station::radius)
+                        .reduce(Length::least)
+                        .orElseThrow();
+                runs.add(new Run(from, to, wall));
+            }
         }
 
         private static boolean isOver(Station one, Station other, Length radius, Length floor) {

@@ -62,15 +62,22 @@ final class BoreGrooveLines {
     private void cut(Side side) {
         lines.openings.add(new Opening(side, true, from, to));
         lines.pencil.line(LineStyle.WIDE, at(side, from, floor), at(side, to, floor));
-        lines.pencil.line(LineStyle.WIDE, at(side, from, edge), at(side, to, edge));
         ends(side, edge, floor);
         List<Point> wall = new ArrayList<>();
         Profile hollow = look.solid().innerAtMost().cut(groove.from(), groove.to());
         Contour.above(hollow, look.scale())
                 .forEach(point -> wall.add(new Point(point.x(), -side.outward() * point.y())));
+        lines.pencil.line(
+                LineStyle.WIDE, Contour.thinned(wall.stream().map(this::beside).toList()));
         wall.add(at(side, to, floor));
         wall.add(at(side, from, floor));
         lines.cutOuts.add(wall);
+    }
+
+    /** Where the groove's far side meets the bore, for a point of the bore's wall. */
+    private Point beside(Point wall) {
+        double chord = Math.sqrt(Math.max(0, wall.y() * wall.y() - half * half));
+        return new Point(wall.x(), Math.signum(wall.y()) * chord);
     }
 
     /** In the half that is not cut: its floor alone, since no other view shows how far it goes. */

@@ -8,6 +8,7 @@ import chargehand.drawing.picture.Point;
 import chargehand.measure.Length;
 import chargehand.part.Body;
 import chargehand.part.End;
+import chargehand.part.Section;
 import chargehand.part.shape.Profile;
 import chargehand.part.shape.Solid;
 import chargehand.part.shape.Station;
@@ -125,12 +126,23 @@ public final class EndView {
         });
     }
 
+    /** Whether all that may bound a circle was there: the sections at an edge that are as large as it. */
     private static boolean isThere(Body.Turned body, Station edge) {
-        return body.isAltered()
-                && IntStream.range(0, body.outside().size())
-                        .filter(i -> !edge.at().isLessThan(body.start(i))
-                                && !edge.at().isMoreThan(body.start(i + 1)))
-                        .allMatch(i -> body.outside().get(i).isThere());
+        List<Section> at = IntStream.range(0, body.outside().size())
+                .filter(i -> !edge.at().isLessThan(body.start(i)) && !edge.at().isMoreThan(body.start(i + 1)))
+                .mapToObj(body.outside()::get)
+                .toList();
+        List<Section> own = at.stream()
+                .filter(section -> section.diameterTowardsA().half().isWithin(NOTHING, edge.radius())
+                        || section.diameterTowardsB().half().isWithin(NOTHING, edge.radius()))
+                .toList();
+        return body.isAltered() && (own.isEmpty() ? at : own).stream().allMatch(Section::isThere);
+    }
+
+    private boolean isThere(Solid.FlatsPlace place) {
+        return look.body().stream()
+                .flatMap(body -> body.outside().stream())
+                .anyMatch(section -> section.name().equals(place.name()) && section.isThere());
     }
 
     private boolean isOnPolygon(Station edge) {
@@ -162,7 +174,8 @@ public final class EndView {
         if (start.distance(runs.getLast().to()) > 1e-6) {
             runs.add(new Path.Bend(start, scale * polygon.corner(), false));
         }
-        pencil.put(new Mark.Stroke(style, Ink.INK, new Path(start, runs, true)));
+        Mark outline = new Mark.Stroke(style, Ink.INK, new Path(start, runs, true));
+        pencil.put(isThere(place) ? AlreadyThere.quiet(outline) : outline);
     }
 
     private Point corner(PolygonOutline polygon, double degrees) {

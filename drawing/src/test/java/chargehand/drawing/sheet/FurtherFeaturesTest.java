@@ -109,7 +109,7 @@ final class FurtherFeaturesTest {
                         "ISO 6411 - B 3.15/10",
                         "ISO 6411 - A 2.5/5.3",
                         "drill and taper-ream 6, 1:50 with the collar in place");
-        assertThat(fitting.notes().lines())
+        assertThat(fitting.foot().notes().lines())
                 .anyMatch(note -> String.join(" ", note).contains("in end A must stay, in end B must not stay"));
     }
 }

@@ -31,8 +31,7 @@ final class Holds {
 
     private static Hold chuck(Holding.InChuck chuck) {
         return switch (chuck.bearing()) {
-            case Holding.Bearing.Closing(boolean packed) ->
-                closing(chuck, packed ? Hold.Jaws.PACKED : Hold.Jaws.HARD);
+            case Holding.Bearing.Closing(boolean packed) -> closing(chuck, packed ? Hold.Jaws.PACKED : Hold.Jaws.HARD);
             case Holding.Bearing.SoftJaws soft -> closing(chuck, Hold.Jaws.SOFT);
             case Holding.Bearing.Opening opening -> new Hold.JawsInside(grip(chuck.grip()));
         };
