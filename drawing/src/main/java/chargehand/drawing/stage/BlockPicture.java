@@ -83,36 +83,53 @@ public final class BlockPicture {
     /** What holds the block, seen along the jaws. */
     private void between(double wide, double jaws) {
         switch (stage.rest()) {
-            case VICE -> {
+            case BlockStage.Rest.Vice() -> {
                 tint(-JAW, -jaws, JAW, jaws);
                 tint(wide, -jaws, JAW, jaws);
                 tint(-JAW, 0, wide + 2 * JAW, BASE);
             }
-            case TABLE -> table(0, wide);
+            case BlockStage.Rest.Table(var out, var along) -> table(0, wide, out);
         }
     }
 
     /** What holds the block, seen square to the jaws. */
     private void along(double front, double wide, double jaws) {
         switch (stage.rest()) {
-            case VICE -> {
+            case BlockStage.Rest.Vice() -> {
                 tint(front - JAW / 2, -jaws, wide + JAW, jaws);
                 tint(front - JAW / 2, 0, wide + JAW, BASE);
             }
-            case TABLE -> table(front, wide);
+            case BlockStage.Rest.Table(var between, var out) -> table(front, wide, out);
         }
     }
 
-    /** The table below, and a clamp with its heel block over each end. */
-    private void table(double left, double wide) {
-        double high = scale * stage.high().mm();
+    /** The table below, a clamp with its heel block over each end that does not stand out, and the edge to cut. */
+    private void table(double left, double wide, BlockStage.Out out) {
         double lap = Math.min(JAW / 2, wide / 4);
-        tint(left - JAW, 0, wide + 2 * JAW, BASE);
-        for (double end : new double[] {left, left + wide}) {
-            boolean first = end == left;
-            tint(first ? end - JAW : end - lap, -high - CLAMP, JAW + lap, CLAMP);
-            tint(first ? end - JAW : end + JAW - CLAMP, -high, CLAMP, high);
+        double from = out.left() ? left + lap : left - JAW;
+        double to = out.right() ? left + wide - lap : left + wide + JAW;
+        tint(from, 0, to - from, BASE);
+        if (out.left()) {
+            edge(left);
+        } else {
+            clamp(left - JAW, left - JAW, lap);
         }
+        if (out.right()) {
+            edge(left + wide);
+        } else {
+            clamp(left + wide - lap, left + wide + JAW - CLAMP, lap);
+        }
+    }
+
+    private void clamp(double at, double heel, double lap) {
+        double high = scale * stage.high().mm();
+        tint(at, -high - CLAMP, JAW + lap, CLAMP);
+        tint(heel, -high, CLAMP, high);
+    }
+
+    private void edge(double x) {
+        double high = scale * stage.high().mm();
+        stroke(LineStyle.HEAVY, Ink.MARKING, Path.through(List.of(new Point(x, -high), new Point(x, 0))));
     }
 
     private void tint(double left, double top, double wide, double high) {

@@ -43,14 +43,25 @@ public record BlockStage(
             boolean top,
             List<HoleBelow> holes,
             String label) {
-        this(title, Rest.VICE, along, between, high, stock, above, top, holes, label);
+        this(title, new Rest.Vice(), along, between, high, stock, above, top, holes, label);
     }
 
     /** What a block rests in. */
-    public enum Rest {
-        VICE,
-        TABLE
+    public sealed interface Rest {
+        /** A machine vice. */
+        record Vice() implements Rest {}
+
+        /**
+         * A table, clamped down; an edge that stands out over a slot is the one to be cut.
+         *
+         * @param between which edges stand out in the view along the jaws
+         * @param along which edges stand out in the view square to that
+         */
+        record Table(Out between, Out along) implements Rest {}
     }
+
+    /** Whether the edge at the left and that at the right of a view stand out. */
+    public record Out(boolean left, boolean right) {}
 
     /**
      * A hole from the top.

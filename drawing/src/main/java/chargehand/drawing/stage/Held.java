@@ -116,6 +116,7 @@ record Held(Stage stage, Bed bed, Solid solid, Profile stock, Hold.Grip grip) {
             case Hold.Centres centres -> end;
             case Hold.Mandrel mandrel -> end;
             case Hold.JawsInside inside -> end;
+            case Hold.Faceplate plate -> end;
             case Hold.StubMandrel stub -> end;
             case Hold.Vee vee -> end;
             case Hold.Clamped clamped -> end;
@@ -130,6 +131,7 @@ record Held(Stage stage, Bed bed, Solid solid, Profile stock, Hold.Grip grip) {
             case Hold.Centres centres -> new Hold.Support.Centre();
             case Hold.Mandrel mandrel -> new Hold.Support.Centre();
             case Hold.JawsInside jaws -> new Hold.Support.None();
+            case Hold.Faceplate plate -> new Hold.Support.None();
             case Hold.StubMandrel stub -> new Hold.Support.None();
             case Hold.Vee vee -> new Hold.Support.None();
             case Hold.Clamped clamped -> new Hold.Support.None();

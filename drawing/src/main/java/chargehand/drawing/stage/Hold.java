@@ -40,6 +40,14 @@ public sealed interface Hold {
     /** On a stub mandrel that stands out of a chuck and bears in the bore along the grip. */
     record StubMandrel(Grip grip) implements Hold {}
 
+    /**
+     * Against a faceplate, clamps over a face that looks away from it.
+     *
+     * @param grip from the plate to the face clamped; its diameter is that outside which the clamps bear
+     * @param outside the diameter of what is clamped
+     */
+    record Faceplate(Grip grip, Length outside) implements Hold {}
+
     /** In a chuck on the dividing head. */
     record DividingHead(Grip grip, Support support) implements Hold {}
 

@@ -70,6 +70,7 @@ final class HoldLines {
             case Hold.Mandrel mandrel -> mandrel();
             case Hold.JawsInside jaws -> jawsInside();
             case Hold.StubMandrel stub -> stubMandrel();
+            case Hold.Faceplate plate -> faceplate(scale.size(plate.outside().half()));
             case Hold.Vee vee -> vee();
             case Hold.Clamped clamped -> tint.pair(from, to, work, body());
         }
@@ -151,6 +152,14 @@ final class HoldLines {
         tint.pair(-BODY, -JAW_STEP, shoulder, jaw());
         tint.box(-BODY, -shoulder, 0, shoulder);
         tint.box(0, -work, to, work);
+    }
+
+    /** The plate, and on each side a clamp on its heel block, reaching in over the edge of the work. */
+    private void faceplate(double outside) {
+        double lap = Math.max(2, outside - work);
+        tint.box(-BODY / 2, -body() - CLAMP, 0, body() + CLAMP);
+        tint.pair(to, to + CLAMP, outside - lap, body());
+        tint.pair(0, to, body() - CLAMP, body());
     }
 
     private void vee() {

@@ -23,6 +23,7 @@ record HoldSize(double radius, double jaw) {
             case Hold.Chuck chuck -> chuck(work);
             case Hold.DividingHead head -> chuck(work);
             case Hold.JawsInside jaws -> chuck(work);
+            case Hold.Faceplate plate -> chuck(plate.outside().half().mm());
             case Hold.StubMandrel stub -> chuck(work);
             case Hold.Collet collet -> new HoldSize(Math.max(work + COLLET, SLIM * work), work + COLLET / 2);
             case Hold.Centres centres -> new HoldSize(Math.max(work + COLLET, SLIM * work), work + COLLET);

@@ -92,6 +92,7 @@ public final class StagePicture {
             case Hold.Collet collet -> false;
             case Hold.Centres centres -> false;
             case Hold.DividingHead head -> false;
+            case Hold.Faceplate plate -> false;
             case Hold.Vee vee -> false;
             case Hold.Clamped clamped -> false;
         };

@@ -78,6 +78,9 @@ public record Choice(
         /** A finished bore. */
         record OnBore(int index) implements Gripped {}
 
+        /** An end face, clamped against a faceplate. */
+        record OnFace(End end) implements Gripped {}
+
         /** The two centre holes. */
         record OnCentres() implements Gripped {}
     }
@@ -118,6 +121,7 @@ public record Choice(
                 };
             case Holding.OnMandrel mandrel -> Set.of();
             case Holding.OnStub stub -> Set.of();
+            case Holding.OnFaceplate plate -> Set.of(plate.headstock().other());
             case Holding.InCollet collet -> faces;
             case Holding.BetweenCentres centres -> faces;
             case Holding.InDividingHead head -> faces;
@@ -136,6 +140,7 @@ public record Choice(
             case Holding.BetweenCentres centres -> true;
             case Holding.OnMandrel mandrel -> true;
             case Holding.OnStub stub -> false;
+            case Holding.OnFaceplate plate -> false;
             case Holding.InDividingHead head -> isCentre(head.support());
             case Holding.LaidAcross laid -> false;
             case Holding.InVice vice -> false;

@@ -23,6 +23,11 @@ final class Costing {
         return chuck.isIndependent() ? dialled(support) : selfCentring(support);
     }
 
+    /** The plate is put on, and each piece clamped, dialled and balanced. */
+    static Choice.Costs faceplate() {
+        return minutes(14, 12);
+    }
+
     /** Soft jaws are put on and bored to the work first. */
     static Choice.Costs softJaws(Holding.Support support) {
         return minutes(18 + supportMinutes(support), 0.7 + loadingMinutes(support));

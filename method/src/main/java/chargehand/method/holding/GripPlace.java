@@ -84,6 +84,7 @@ record GripPlace(End headstock, Length stop, Length inner, Length diameter, int 
             case Choice.Gripped.OnSection section -> GripRules.CLEARANCE_FINISHED;
             case Choice.Gripped.OnBore bore -> GripRules.CLEARANCE_FINISHED;
             case Choice.Gripped.OnCentres centres -> GripRules.CLEARANCE_FINISHED;
+            case Choice.Gripped.OnFace face -> GripRules.CLEARANCE_FINISHED;
         };
     }
 

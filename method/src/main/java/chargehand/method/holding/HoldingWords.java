@@ -46,6 +46,7 @@ final class HoldingWords {
             case Holding.BetweenCentres centres -> {}
             case Holding.OnMandrel mandrel -> {}
             case Holding.OnStub stub -> {}
+            case Holding.OnFaceplate plate -> {}
             case Holding.LaidAcross laid -> {}
             case Holding.InVice vice -> {}
             case Holding.OnTable table -> {}
@@ -91,6 +92,7 @@ final class HoldingWords {
             case Choice.Gripped.Raw raw -> Optional.empty();
             case Choice.Gripped.OnBore bore -> Optional.empty();
             case Choice.Gripped.OnCentres centres -> Optional.empty();
+            case Choice.Gripped.OnFace face -> Optional.empty();
         };
     }
 

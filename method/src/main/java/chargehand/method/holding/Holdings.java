@@ -27,6 +27,7 @@ public final class Holdings {
         var choices = new ArrayList<Choice>();
         for (Lathe lathe : kit.lathes()) {
             choices.addAll(LatheHoldings.list(lathe, work, walls));
+            choices.addAll(FaceplateHoldings.list(lathe, work, walls.hollow()));
             choices.addAll(CentreHoldings.list(lathe, work, kit.tooling().mandrels(), walls.hollow()));
         }
         steadied(work, choices);

@@ -179,6 +179,7 @@ final class LatheHoldings {
             case Choice.Gripped.OnSection section -> work.diameter(section.index());
             case Choice.Gripped.OnBore bore -> place.diameter();
             case Choice.Gripped.OnCentres centres -> place.diameter();
+            case Choice.Gripped.OnFace face -> place.diameter();
         };
     }
 

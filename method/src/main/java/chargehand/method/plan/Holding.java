@@ -15,6 +15,7 @@ public sealed interface Holding {
             case BetweenCentres centres -> centres.runOut();
             case OnMandrel mandrel -> mandrel.runOut();
             case OnStub stub -> stub.runOut();
+            case OnFaceplate plate -> plate.runOut();
             case InDividingHead head -> head.runOut();
             case LaidAcross laid -> Length.ZERO;
             case InVice vice -> Length.ZERO;
@@ -84,6 +85,16 @@ public sealed interface Holding {
      */
     record OnStub(String mandrel, Length bore, Length from, Length to, End headstock, Length runOut)
             implements Holding {}
+
+    /**
+     * Against the faceplate with a faced end, clamps bearing on a face that looks to the tailstock, dialled true.
+     *
+     * @param headstock the end of the part against the plate
+     * @param clamped where along the axis the face lies that the clamps bear on
+     * @param within the diameter inside which no clamp reaches
+     * @param rim whether that face is the outer end's own, so that it cannot be faced
+     */
+    record OnFaceplate(End headstock, Length clamped, Length within, boolean rim, Length runOut) implements Holding {}
 
     /** In the dividing head's chuck on the mill, to be turned by plate and sector arms. */
     record InDividingHead(String head, Grip grip, End headstock, Support support, Length runOut) implements Holding {}

@@ -23,6 +23,9 @@ record Access(Span clear, List<Obstacle> blocked, Set<End> facing, Set<End> axia
     /** The most that a bore's edge takes up between the face of the work and where jaws that open in it begin to bear. */
     private static final Length BORE_EDGE = Length.mm(6);
 
+    /** How far clamps and nuts stand out from the face they bear on (common practice). */
+    private static final Length CLAMP_HEIGHT = Length.mm(15);
+
     /** Farther along the axis than any work reaches. */
     private static final Length FAR = Length.mm(100_000);
 
@@ -41,6 +44,7 @@ record Access(Span clear, List<Obstacle> blocked, Set<End> facing, Set<End> axia
             case Holding.InCollet collet -> chucked(collet.grip(), collet.headstock(), collet.support());
             case Holding.InDividingHead head -> chucked(head.grip(), head.headstock(), head.support());
             case Holding.BetweenCentres centres -> betweenCentres(centres);
+            case Holding.OnFaceplate plate -> onFaceplate(plate);
             case Holding.OnStub stub ->
                 new Access(open(), List.of(), EnumSet.of(stub.headstock().other()), Set.of());
             case Holding.OnMandrel mandrel -> new Access(open(), List.of(), EnumSet.allOf(End.class), Set.of());
@@ -67,6 +71,17 @@ record Access(Span clear, List<Obstacle> blocked, Set<End> facing, Set<End> axia
                 List.of(new Obstacle("chuck", beyond(body, chuck.headstock()))),
                 Set.of(free),
                 Set.of());
+    }
+
+    /** Clamps and their nuts turn with the work: nothing beside them is cut, and what they stand on is not faced. */
+    private static Access onFaceplate(Holding.OnFaceplate plate) {
+        End free = plate.headstock().other();
+        Length nuts = free.from(plate.clamped(), CLAMP_HEIGHT);
+        return new Access(
+                beyond(nuts, free),
+                List.of(new Obstacle("clamps", beyond(nuts, plate.headstock()))),
+                plate.rim() ? Set.of() : Set.of(free),
+                Set.of(free));
     }
 
     private static Span open() {

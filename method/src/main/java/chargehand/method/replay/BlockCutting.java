@@ -93,6 +93,7 @@ final class BlockCutting {
             case Holding.BetweenCentres held -> false;
             case Holding.OnMandrel held -> false;
             case Holding.OnStub held -> false;
+            case Holding.OnFaceplate held -> false;
             case Holding.InDividingHead held -> false;
             case Holding.LaidAcross held -> false;
             case Holding.Clamped held -> false;

@@ -52,6 +52,7 @@ final class HoldingCheck {
             case Holding.BetweenCentres centres -> new CentresCheck(work, lathe, faults).between(centres);
             case Holding.OnMandrel mandrel ->
                 new MandrelCheck(work, lathe, faults).on(mandrel, kit.tooling().mandrels());
+            case Holding.OnFaceplate plate -> new FaceplateCheck(work, wanted, lathe, faults).check(plate);
             case Holding.OnStub stub ->
                 new MandrelCheck(work, lathe, faults).on(stub, kit.tooling().mandrels());
             case Holding.InDividingHead head -> noHolder(lathe, head.head());
@@ -117,6 +118,7 @@ final class HoldingCheck {
             case Holding.BetweenCentres centres -> noHolder(mill, "pair of centres");
             case Holding.OnMandrel mandrel -> noHolder(mill, mandrel.mandrel());
             case Holding.OnStub stub -> noHolder(mill, stub.mandrel());
+            case Holding.OnFaceplate plate -> noHolder(mill, "faceplate");
             case Holding.InVice vice -> noHolder(mill, vice.vice());
             case Holding.OnTable table -> noHolder(mill, "clamps");
             case Holding.Clamped clamped -> noHolder(mill, clamped.with());

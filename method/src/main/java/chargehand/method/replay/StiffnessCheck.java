@@ -31,6 +31,7 @@ final class StiffnessCheck {
             case Holding.BetweenCentres held -> judge(slenderness(work.span()), new Holding.Support.Centre());
             case Holding.OnMandrel held -> {}
             case Holding.OnStub held -> {}
+            case Holding.OnFaceplate held -> {}
             case Holding.LaidAcross held -> {}
             case Holding.InVice held -> {}
             case Holding.OnTable held -> {}

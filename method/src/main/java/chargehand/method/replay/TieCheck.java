@@ -78,6 +78,7 @@ final class TieCheck {
                 TiedPlace.middle(true, held.from(), held.to())
                         .filter(bore -> isBy(bore, earlier))
                         .isPresent();
+            case Holding.OnFaceplate held -> true;
             case Holding.BetweenCentres held -> isOnCentres(made(earlier));
             case Holding.LaidAcross held -> false;
             case Holding.InVice held -> false;

@@ -41,6 +41,7 @@ final class Changeover {
             case Holding.BetweenCentres centres -> "";
             case Holding.OnMandrel mandrel -> "";
             case Holding.OnStub stub -> " " + stub.bore();
+            case Holding.OnFaceplate plate -> "";
             case Holding.InDividingHead head -> support(head.support());
             case Holding.LaidAcross laid -> "";
             case Holding.InVice vice -> "";

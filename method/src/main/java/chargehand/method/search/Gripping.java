@@ -17,6 +17,7 @@ final class Gripping {
                 Optional.of(work.shape().body().inside().get(bore.index()).name());
             case Choice.Gripped.Raw raw -> Optional.empty();
             case Choice.Gripped.OnCentres centres -> Optional.empty();
+            case Choice.Gripped.OnFace face -> Optional.empty();
         };
     }
 }

@@ -109,6 +109,7 @@ final class Reach {
             case Holding.BetweenCentres centres -> end != centres.driven();
             case Holding.OnMandrel mandrel -> true;
             case Holding.OnStub stub -> true;
+            case Holding.OnFaceplate plate -> end != plate.headstock();
             case Holding.InDividingHead head -> end != head.headstock();
             case Holding.LaidAcross laid -> false;
             case Holding.InVice vice -> false;

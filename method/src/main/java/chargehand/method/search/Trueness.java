@@ -101,6 +101,7 @@ final class Trueness {
                                 bore.index(), work.shape().body().inside().get(bore.index())));
             case Choice.Gripped.Raw raw -> -1;
             case Choice.Gripped.OnCentres centres -> -1;
+            case Choice.Gripped.OnFace face -> -1;
         };
         boolean sameSetUp = gripped >= 0 && work.setUpOf(gripped) > 0 && work.setUpOf(gripped) == work.setUpOf(partner);
         boolean bothOnCentres = choice.gripped() instanceof Choice.Gripped.OnCentres && work.isMadeOnCentres(partner);
@@ -109,6 +110,7 @@ final class Trueness {
 
     /** Independent jaws are dialled to whatever surface is asked for. */
     private static boolean isDialled(Choice choice) {
-        return choice.holding() instanceof Holding.InChuck chuck && chuck.jaws() == 4;
+        return choice.holding() instanceof Holding.OnFaceplate
+                || (choice.holding() instanceof Holding.InChuck chuck && chuck.jaws() == 4);
     }
 }

@@ -73,6 +73,7 @@ final class LatheSetUp {
             case Holding.BetweenCentres centres -> centres.driven().other();
             case Holding.OnMandrel mandrel -> mandrel.headstock().other();
             case Holding.OnStub stub -> stub.headstock().other();
+            case Holding.OnFaceplate plate -> plate.headstock().other();
             case Holding.InDividingHead head -> head.headstock().other();
             case Holding.LaidAcross laid -> End.A;
             case Holding.InVice vice -> End.A;

@@ -7,6 +7,9 @@ public final class HolderName {
     /** What is said of work between centres. */
     public static final String CENTRES = "centres";
 
+    /** What a lathe's faceplate is called. */
+    public static final String FACEPLATE = "faceplate";
+
     /** What the vee blocks of a machine are called. */
     public static final String VEES = "vee blocks";
 
@@ -23,6 +26,7 @@ public final class HolderName {
             case Holding.BetweenCentres centres -> CENTRES;
             case Holding.OnMandrel mandrel -> mandrel.mandrel();
             case Holding.OnStub stub -> stub.mandrel();
+            case Holding.OnFaceplate plate -> FACEPLATE;
             case Holding.InDividingHead head -> head.head();
             case Holding.LaidAcross laid -> laid.vice();
             case Holding.InVice vice -> vice.vice();

@@ -57,6 +57,7 @@ public record Names(Map<String, List<String>> holders, List<String> pieces, List
                 lathe.holders().chucks().stream().map(Chuck::name).forEach(names::add);
                 lathe.holders().collets().stream().map(ColletSet::name).forEach(names::add);
                 names.add(HolderName.CENTRES);
+                lathe.holders().faceplate().ifPresent(largest -> names.add(HolderName.FACEPLATE));
                 tooling.mandrels().stream().map(Tooling.Mandrel::name).forEach(names::add);
             }
             case Mill mill -> {

@@ -41,7 +41,7 @@ final class FaultTest {
     }
 
     @ParameterizedTest
-    @MethodSource({"holding", "bearing", "seat", "cutting", "inside", "setting", "whole"})
+    @MethodSource({"holding", "bearing", "seat", "plate", "cutting", "inside", "setting", "whole"})
     void of_oneThingWrong_faultFound(Wrong wrong) {
         Proof proof = Replay.of(wrong.work().drawn(), wrong.method(), KIT);
         assertThat(proof.made()).isFalse();
@@ -53,7 +53,7 @@ final class FaultTest {
 
     @Test
     void codes_allOfThem_areTried() {
-        var tried = Stream.of(holding(), bearing(), seat(), cutting(), inside(), setting(), whole())
+        var tried = Stream.of(holding(), bearing(), seat(), plate(), cutting(), inside(), setting(), whole())
                 .flatMap(wrongs -> wrongs)
                 .map(Wrong::code)
                 .collect(Collectors.toCollection(() -> EnumSet.noneOf(Code.class)));
@@ -174,6 +174,38 @@ final class FaultTest {
                 shaft(Code.TOO_SLENDER, "2.1", "far from the steady", held -> Steps.steadied(263, 301, 30, End.B, 200)),
                 shaft(Code.NO_STEADY, "2.0", "off the end", held -> Steps.steadied(263, 301, 30, End.B, 3)),
                 shaft(Code.NO_STEADY, "2.0", "set to another size", held -> pads(held, 32)));
+    }
+
+    /** What is wrong with clamps on a faceplate. */
+    static Stream<Wrong> plate() {
+        return Stream.of(
+                flange(Code.GRIP_TOO_SHORT, "no face there", Steps.faceplate(End.A, 12, 50)),
+                flange(Code.GRIP_ON_AIR, "clamps through the boss", Steps.faceplate(End.A, 10, 40)),
+                flange(Code.GRIP_ON_AIR, "the wrong way round", Steps.faceplate(End.B, 10, 50)),
+                flange(Code.GRIP_ON_AIR, "a ledge taken for the rim", onPlate(true, 0.02)),
+                flange(Code.GRIP_TOO_SHORT, "hardly lapping over", Steps.faceplate(End.A, 10, 80)),
+                flange(Code.NOT_TRUE, "truer than anyone dials", onPlate(false, 0.005)),
+                new Wrong(
+                        Code.TOOL_FOULS,
+                        "4.1",
+                        "into the clamps",
+                        SmallWork.FLANGE,
+                        Edits.in(SmallWork.FLANGE.method()).operation(4, 1, op -> Steps.turn(10, 40, 50, 49))),
+                new Wrong(
+                        Code.GRIP_ON_AIR,
+                        "2.0",
+                        "not faced yet",
+                        SmallWork.FLANGE,
+                        Edits.in(SmallWork.FLANGE.method()).holding(2, held -> Steps.faceplate(End.A, 10, 50))));
+    }
+
+    private static Holding onPlate(boolean rim, double runOut) {
+        return new Holding.OnFaceplate(End.A, mm(10), mm(50), rim, mm(runOut));
+    }
+
+    private static Wrong flange(Code code, String what, Holding held) {
+        Method method = Edits.in(SmallWork.FLANGE.method()).holding(4, other -> held);
+        return new Wrong(code, "4.0", what, SmallWork.FLANGE, method);
     }
 
     private static Holding onStub(String name, double bore, double runOut) {

@@ -39,6 +39,7 @@ final class Grips {
                         held.mandrel(), seat.diameter(), seat.from(), seat.to(), held.headstock(), held.runOut());
             }
             case Holding.InVice held -> held;
+            case Holding.OnFaceplate held -> held;
             case Holding.OnTable held -> held;
             case Holding.Clamped held -> held;
         };

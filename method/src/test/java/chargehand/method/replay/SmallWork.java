@@ -14,6 +14,7 @@ import static chargehand.method.replay.Steps.chuck;
 import static chargehand.method.replay.Steps.deburr;
 import static chargehand.method.replay.Steps.drill;
 import static chargehand.method.replay.Steps.face;
+import static chargehand.method.replay.Steps.faceplate;
 import static chargehand.method.replay.Steps.groove;
 import static chargehand.method.replay.Steps.handDeburr;
 import static chargehand.method.replay.Steps.mm;
@@ -289,6 +290,31 @@ enum SmallWork {
                             steadied(0, 38, 30, End.A, 280),
                             face(End.B, 300),
                             chamfer(300, 30, End.A, 1),
+                            deburr()));
+        }
+    },
+
+    /** A flange whose bore is made last, clamped by its flange against the faceplate. */
+    FLANGE("""
+            - {round: 90, length: 10}
+            - {round: 50, length: 30}
+            """, """
+            - {ream: 20, name: hole}
+            """) {
+        @Override
+        Method method() {
+            return methodOf(
+                    new Blank.RoundBar(mm(-1), mm(41), mm(95), false),
+                    sawn(-1, 41),
+                    setUp(2, Steps.LATHE, chuck(18, 41, 95, End.B), face(End.A, 0), turn(0, 10, 95, 90), deburr()),
+                    setUp(3, Steps.LATHE, packed(0, 9, 90, End.A), face(End.B, 40), turn(10, 40, 95, 50), deburr()),
+                    setUp(
+                            4,
+                            Steps.LATHE,
+                            faceplate(End.A, 10, 50),
+                            centre(End.B, 5, "BS 4"),
+                            drill(End.B, 19.5, 0),
+                            ream(End.B, 20, 0),
                             deburr()));
         }
     };

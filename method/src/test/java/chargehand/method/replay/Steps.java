@@ -119,6 +119,11 @@ final class Steps {
                 mm(0.12));
     }
 
+    /** Clamped against the faceplate, dialled true. */
+    static Holding faceplate(End headstock, double clamped, double within) {
+        return new Holding.OnFaceplate(headstock, mm(clamped), mm(within), false, mm(0.02));
+    }
+
     /** On a stub mandrel turned to the bore. */
     static Holding stub(double from, double to, double bore, End headstock) {
         return new Holding.OnStub("slugs for stub mandrels", mm(bore), mm(from), mm(to), headstock, mm(0.013));

@@ -13,6 +13,7 @@ public final class HeldIn {
             case Holding.BetweenCentres centres -> "between centres";
             case Holding.OnMandrel mandrel -> "on " + mandrel.mandrel();
             case Holding.OnStub stub -> "on a stub mandrel";
+            case Holding.OnFaceplate plate -> "on the faceplate";
             case Holding.InDividingHead head -> head.head() + support(head.support());
             case Holding.LaidAcross laid -> "in " + laid.vice();
             case Holding.InVice vice -> vice.vice();

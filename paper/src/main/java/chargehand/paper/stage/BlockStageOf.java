@@ -29,22 +29,25 @@ final class BlockStageOf {
     BlockStage stage(String title) {
         return switch (setUp.holding()) {
             case Holding.InVice vice -> inVice(title, vice);
-            case Holding.OnTable table -> onTable(title);
+            case Holding.OnTable table -> onTable(title, table.out());
             case Holding.Clamped clamped -> laidFlat(title);
             case Holding.InChuck held -> laidFlat(title);
             case Holding.InCollet held -> laidFlat(title);
             case Holding.BetweenCentres held -> laidFlat(title);
             case Holding.OnMandrel held -> laidFlat(title);
             case Holding.OnStub held -> laidFlat(title);
+            case Holding.OnFaceplate held -> laidFlat(title);
             case Holding.InDividingHead held -> laidFlat(title);
             case Holding.LaidAcross held -> laidFlat(title);
         };
     }
 
-    private BlockStage onTable(String title) {
+    private BlockStage onTable(String title, List<Holding.Face> out) {
+        var between = new BlockStage.Out(out.contains(Holding.Face.NEAR), out.contains(Holding.Face.FAR));
+        var along = new BlockStage.Out(out.contains(Holding.Face.LEFT), out.contains(Holding.Face.RIGHT));
         return new BlockStage(
                 title,
-                BlockStage.Rest.TABLE,
+                new BlockStage.Rest.Table(between, along),
                 after.length(),
                 after.width(),
                 after.thickness(),

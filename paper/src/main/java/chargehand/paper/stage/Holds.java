@@ -16,6 +16,7 @@ final class Holds {
             case Holding.InChuck chuck -> chuck(chuck);
             case Holding.InCollet collet -> new Hold.Collet(grip(collet.grip()), support(collet.support()));
             case Holding.BetweenCentres centres -> new Hold.Centres(grip(centres.dog()));
+            case Holding.OnFaceplate plate -> faceplate(plate, work);
             case Holding.OnStub stub -> new Hold.StubMandrel(new Hold.Grip(stub.from(), stub.to(), stub.bore()));
             case Holding.OnMandrel mandrel ->
                 new Hold.Mandrel(new Hold.Grip(mandrel.from(), mandrel.to(), mandrel.bore()));
@@ -27,6 +28,16 @@ final class Holds {
                 clamped(work.outer().start(), work.outer().end(), work);
             case Holding.Clamped clamped -> clamped(clamped.from(), clamped.to(), work);
         };
+    }
+
+    private static Hold faceplate(Holding.OnFaceplate plate, TurnedWork work) {
+        Length back =
+                plate.headstock() == End.A ? work.outer().start() : work.outer().end();
+        Length from = Length.least(back, plate.clamped());
+        Length to = Length.most(back, plate.clamped());
+        return new Hold.Faceplate(
+                new Hold.Grip(from, to, plate.within()),
+                work.outer().most(from, to).times(2));
     }
 
     private static Hold chuck(Holding.InChuck chuck) {
@@ -67,6 +78,7 @@ final class Holds {
             case Holding.BetweenCentres centres -> centres.driven();
             case Holding.OnMandrel mandrel -> mandrel.headstock();
             case Holding.OnStub stub -> stub.headstock();
+            case Holding.OnFaceplate plate -> plate.headstock();
             case Holding.InDividingHead head -> head.headstock();
             case Holding.LaidAcross laid -> End.A;
             case Holding.InVice vice -> End.A;
@@ -86,6 +98,7 @@ final class Holds {
             case Holding.BetweenCentres centres -> Optional.empty();
             case Holding.OnMandrel mandrel -> Optional.empty();
             case Holding.OnStub stub -> Optional.empty();
+            case Holding.OnFaceplate plate -> Optional.empty();
             case Holding.LaidAcross laid -> Optional.empty();
             case Holding.InVice vice -> Optional.empty();
             case Holding.OnTable table -> Optional.empty();
