@@ -3,9 +3,11 @@ package chargehand.drawing;
 import chargehand.measure.Angle;
 import chargehand.measure.Length;
 import chargehand.part.Across;
+import chargehand.part.Body;
 import chargehand.part.CentreHole;
 import chargehand.part.End;
 import chargehand.part.FlatDepth;
+import chargehand.part.Hole;
 import chargehand.part.HoleCircle;
 import chargehand.part.InBore;
 import chargehand.part.Knurl;
@@ -176,6 +178,31 @@ public final class FeatureParts {
                 .part("KH-310", "EN8");
     }
 
+    /** A block whose holes lie one behind another as seen from the front. */
+    public static Part block() {
+        Turning t = Turning.mm("Clamp block");
+        return t.block(
+                "KH-311",
+                new Body.Block(
+                        t.size("90"),
+                        t.size("50"),
+                        t.size("30"),
+                        List.of(
+                                new Hole.Drilled("bolt hole", t.size("20"), t.size("15"), t.through(), t.size("12")),
+                                new Hole.Tapped(
+                                        "stud hole",
+                                        t.size("20"),
+                                        t.size("38"),
+                                        t.blind("14"),
+                                        ScrewThread.parse("M8")),
+                                new Hole.Reamed(
+                                        "dowel hole",
+                                        t.size("70"),
+                                        t.size("25"),
+                                        t.blind("20"),
+                                        t.letters("10", "H7", 0, 0.015)))));
+    }
+
     private static CentreHole centre(String form, double pilot) {
         return CentreHole.list().stream()
                 .filter(hole -> hole.form() == CentreHole.Form.valueOf(form)
@@ -186,6 +213,7 @@ public final class FeatureParts {
 
     public static List<Part> all() {
         return List.of(
-                wheel(), pinion(), knurled(), flatted(), flange(), grooved(), altered(), ends(), slotted(), split());
+                wheel(), pinion(), knurled(), flatted(), flange(), grooved(), altered(), ends(), slotted(), split(),
+                block());
     }
 }

@@ -205,20 +205,19 @@ public final class Turning {
     }
 
     public Part part(String drawing, String material) {
+        return part(drawing, material, body());
+    }
+
+    /** A block under this part's title. */
+    public Part block(String drawing, Body.Block block) {
+        return part(drawing, "EN3", block);
+    }
+
+    private Part part(String drawing, String material, Body body) {
         GeneralTolerance general = unit == LengthUnit.INCH
                 ? new GeneralTolerance.PlusMinus(Length.thou(5), "±.005")
                 : GeneralTolerance.Iso2768.MEDIUM;
         return new Part(
-                title,
-                drawing,
-                "A",
-                unit,
-                material,
-                "",
-                general,
-                Optional.of(new Texture(3.2)),
-                body(),
-                ties,
-                List.of());
+                title, drawing, "A", unit, material, "", general, Optional.of(new Texture(3.2)), body, ties, List.of());
     }
 }

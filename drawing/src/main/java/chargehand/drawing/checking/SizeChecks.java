@@ -104,7 +104,7 @@ final class SizeChecks {
                 }
             }
             case TABLE -> {}
-            case END, SECTION, FRONT, PLAN -> {
+            case END, SECTION, FRONT, LEFT, PLAN -> {
                 if (claim.isLevel() || claim.isUpright()) {
                     plain(claim, claim.drawn());
                 }

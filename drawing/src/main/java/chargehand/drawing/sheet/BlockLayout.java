@@ -5,8 +5,10 @@ import chargehand.drawing.dimension.Dimensioned;
 import chargehand.drawing.dimension.SizeText;
 import chargehand.drawing.picture.Box;
 import chargehand.drawing.view.AxialScale;
+import chargehand.drawing.view.BlockView;
 import chargehand.part.Body;
 import chargehand.part.Part;
+import java.util.ArrayList;
 import java.util.List;
 
 /** The views of a block: from the front and from above, below it in first angle and above it in third angle. */
@@ -28,8 +30,19 @@ final class BlockLayout {
             case THIRD_ANGLE -> front.bounds().top() - BETWEEN - plan.bounds().bottom();
         };
         AxialScale plain = AxialScale.of(scale);
-        return List.of(
+        List<DrawnView> views = new ArrayList<>(List.of(
                 new DrawnView(front, DrawnView.Shows.FRONT, plain, 0, 0),
-                new DrawnView(plan, DrawnView.Shows.PLAN, plain, 0, down));
+                new DrawnView(plan, DrawnView.Shows.PLAN, plain, 0, down)));
+        if (BlockView.needsLeft(block)) {
+            Dimensioned left = new Dimensioned(BlockView.left(block, scale), List.of(), List.of());
+            double across = switch (part.drafting().projection()) {
+                case FIRST_ANGLE ->
+                    front.bounds().right() + BETWEEN - left.bounds().left();
+                case THIRD_ANGLE ->
+                    front.bounds().left() - BETWEEN - left.bounds().right();
+            };
+            views.add(new DrawnView(left, DrawnView.Shows.LEFT, plain, across, 0));
+        }
+        return views;
     }
 }

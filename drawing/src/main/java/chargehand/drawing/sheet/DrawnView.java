@@ -30,6 +30,8 @@ public record DrawnView(Dimensioned view, Shows shows, AxialScale scale, double 
         PLAN,
         /** A block from the front: its length to the right, its thickness upward. */
         FRONT,
+        /** A block from the left: its width to the left, its thickness upward. */
+        LEFT,
         /** No view: a table of what views leave out. */
         TABLE
     }

@@ -9,16 +9,22 @@ import chargehand.measure.Length;
 import chargehand.part.Body;
 import chargehand.part.Depth;
 import chargehand.part.Hole;
+import chargehand.part.Size;
+import chargehand.part.shape.ToolRoom;
 import chargehand.trade.thread.ScrewThread;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
- * The two views of a block: from the front (length by thickness) and from above (length by width). Each has its origin at the
+ * The views of a block: from the front (length by thickness), from above (length by width) and from the left. Each has its origin at the
  * lower left corner of the block.
  */
 public final class BlockView {
     private static final double OVERRUN = 2;
+    /** What is left below the point of a drill (mm on paper). */
+    private static final double LEFT = 1;
+
     private static final double POINT = 1 / Math.tan(Math.toRadians(59));
 
     private final Body.Block block;
@@ -33,7 +39,7 @@ public final class BlockView {
     /** Seen from above. */
     public static View plan(Body.Block block, double scale) {
         BlockView view = new BlockView(block, scale);
-        view.outline(block.width().length());
+        view.outline(block.length().length(), block.width().length());
         block.holes().forEach(view::round);
         return View.of(view.pencil.marks());
     }
@@ -41,9 +47,47 @@ public final class BlockView {
     /** Seen from the front, its holes hidden. */
     public static View front(Body.Block block, double scale) {
         BlockView view = new BlockView(block, scale);
-        view.outline(block.thickness().length());
-        block.holes().forEach(view::hidden);
+        view.outline(block.length().length(), block.thickness().length());
+        block.holes().forEach(hole -> view.hidden(hole, hole.x().length()));
         return View.of(view.pencil.marks());
+    }
+
+    /** Seen from the left end, its holes hidden; the front lies at the right. */
+    public static View left(Body.Block block, double scale) {
+        BlockView view = new BlockView(block, scale);
+        Length width = block.width().length();
+        view.outline(width, block.thickness().length());
+        block.holes().forEach(hole -> view.hidden(hole, width.minus(hole.y().length())));
+        return View.of(view.pencil.marks());
+    }
+
+    /** Whether a view from the left tells apart what the front view lays over each other: unlike holes, one behind another. */
+    public static boolean needsLeft(Body.Block block) {
+        List<Hole> holes = block.holes();
+        return IntStream.range(0, holes.size())
+                .anyMatch(i -> IntStream.range(i + 1, holes.size()).anyMatch(j -> hides(holes.get(i), holes.get(j))));
+    }
+
+    private static boolean hides(Hole one, Hole other) {
+        boolean alike = bore(one).equals(bore(other))
+                && thread(one).equals(thread(other))
+                && depth(one).equals(depth(other))
+                && one.x().length().equals(other.x().length());
+        return !alike && overlap(one, other, one.x(), other.x()) && !overlap(one, other, one.y(), other.y());
+    }
+
+    private static Optional<Length> depth(Hole hole) {
+        return switch (hole.depth()) {
+            case Depth.Through() -> Optional.empty();
+            case Depth.Blind(var depth) -> Optional.of(depth.length());
+        };
+    }
+
+    private static boolean overlap(Hole one, Hole other, Size at, Size otherAt) {
+        return at.length()
+                .minus(otherAt.length())
+                .abs()
+                .isLessThan(bore(one).plus(bore(other)).half());
     }
 
     /** The diameter of a hole where it is plain: the minor diameter of a tapped one. */
@@ -59,11 +103,9 @@ public final class BlockView {
         return hole instanceof Hole.Tapped tapped ? Optional.of(tapped.thread()) : Optional.empty();
     }
 
-    private void outline(Length height) {
+    private void outline(Length width, Length height) {
         pencil.put(new Mark.Stroke(
-                LineStyle.WIDE,
-                Ink.INK,
-                Path.box(new Point(0, -size(height)), size(block.length().length()), size(height))));
+                LineStyle.WIDE, Ink.INK, Path.box(new Point(0, -size(height)), size(width), size(height))));
     }
 
     private double size(Length length) {
@@ -97,17 +139,23 @@ public final class BlockView {
         return new Mark.Stroke(LineStyle.NARROW, Ink.INK, path);
     }
 
-    private void hidden(Hole hole) {
-        double x = size(hole.x().length());
+    private void hidden(Hole hole, Length at) {
+        double x = size(at);
         double half = size(bore(hole)) / 2;
         double top = -size(block.thickness().length());
-        double floor = switch (hole.depth()) {
+        double full = switch (hole.depth()) {
             case Depth.Through() -> 0;
             case Depth.Blind(var depth) -> top + size(depth.length());
         };
+        double floor = Math.min(0, full + (full < 0 ? room(hole, full, half) : 0));
         walls(x, half, top, floor);
-        thread(hole)
-                .ifPresent(thread -> walls(x, half + Math.max(ThreadLines.LEAST, size(thread.depth())), top, floor));
+        thread(hole).ifPresent(thread -> {
+            double root = half + Math.max(ThreadLines.LEAST, size(thread.depth()));
+            walls(x, root, top, full);
+            if (full < 0) {
+                pencil.line(LineStyle.HIDDEN, new Point(x - root, full), new Point(x + root, full));
+            }
+        });
         if (floor < 0) {
             double tip = Math.min(0, floor + half * POINT);
             pencil.line(
@@ -116,6 +164,14 @@ public final class BlockView {
             pencil.line(LineStyle.HIDDEN, new Point(x - half, floor), new Point(x + half, floor));
         }
         pencil.line(LineStyle.CHAIN, new Point(x, top - OVERRUN), new Point(x, OVERRUN));
+    }
+
+    /** How much deeper than its full thread a tapped hole is drilled (mm on paper), as far as the block is thick enough. */
+    private double room(Hole hole, double full, double half) {
+        double least = -full - half * POINT - LEFT;
+        return thread(hole)
+                .map(thread -> Math.clamp(size(ToolRoom.forTap(thread)), 0, Math.max(0, least)))
+                .orElse(0.0);
     }
 
     private void walls(double x, double half, double top, double floor) {

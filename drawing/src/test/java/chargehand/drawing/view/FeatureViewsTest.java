@@ -160,6 +160,29 @@ final class FeatureViewsTest {
                 .isTrue();
     }
 
+    /** M8 full thread 14 deep, drilled 5 pitches deeper; from the left its hole 38 from the front lies 12 from the back. */
+    @Test
+    void of_aBlockWithHolesBehindEachOther_needsTheViewFromTheLeft() {
+        Body.Block block = (Body.Block) FeatureParts.block().body();
+        Drawn left = Drawn.of(BlockView.left(block, 1).marks(), LineStyle.HIDDEN);
+        double minor = (8 - 1.0825 * 1.25) / 2;
+
+        assertThat(BlockView.needsLeft(block)).isTrue();
+        assertThat(left.passes(new Point(12 + minor, -20), 0.02)).as("wall").isTrue();
+        assertThat(left.passes(new Point(12, -30 + 14), EXACT))
+                .as("end of full thread")
+                .isTrue();
+        assertThat(left.passes(new Point(12, -30 + 14 + 5 * 1.25), EXACT))
+                .as("floor of the drilled hole")
+                .isTrue();
+        assertThat(BlockView.needsLeft(new Body.Block(
+                        block.length(),
+                        block.width(),
+                        block.thickness(),
+                        block.holes().subList(1, 3))))
+                .isFalse();
+    }
+
     private static View side(Part part, Cut cut) {
         return SideView.of(look(part, cut, 1));
     }

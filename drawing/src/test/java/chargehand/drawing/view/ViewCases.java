@@ -71,6 +71,7 @@ final class ViewCases {
         cases.put("end-slot-cut", () -> features(FeatureParts.slotted(), Cut.HALF));
         cases.put("slit", () -> features(FeatureParts.split(), Cut.HALF));
         cases.put("taper-pin", () -> features(FeatureParts.ends(), Cut.NONE));
+        cases.put("block", () -> block((Body.Block) FeatureParts.block().body()));
         cases.put("oil-groove", () -> features(FeatureParts.grooved(), Cut.FULL));
         return cases;
     }
@@ -81,6 +82,10 @@ final class ViewCases {
                 EndView.of(solid, 1, End.B),
                 SideView.of(new Look(solid, AxialScale.of(1), cut)),
                 EndView.of(solid, 1, End.A));
+    }
+
+    private static List<View> block(Body.Block block) {
+        return List.of(BlockView.front(block, 1), BlockView.left(block, 1), BlockView.plan(block, 1));
     }
 
     private static List<View> features(Part part, Cut cut) {
