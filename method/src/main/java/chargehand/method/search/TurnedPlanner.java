@@ -56,7 +56,7 @@ final class TurnedPlanner {
         this.part = part;
         this.body = body;
         this.bidden = bidden;
-        this.unreached = new Unreached(part, kit);
+        this.unreached = new Unreached(part, kit, body);
         this.ways = new ThreadWays(kit.tooling());
     }
 

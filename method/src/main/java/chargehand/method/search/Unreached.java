@@ -6,6 +6,7 @@ import chargehand.method.plan.Planned.Reason;
 import chargehand.method.task.Task;
 import chargehand.method.work.Standing;
 import chargehand.part.Across;
+import chargehand.part.Body;
 import chargehand.part.Bore;
 import chargehand.part.Part;
 import chargehand.part.Section;
@@ -19,12 +20,16 @@ import java.util.Set;
 final class Unreached {
     private final Part part;
     private final Kit kit;
+    private final Body.Turned body;
+    private final Unlock unlock;
     private final Set<Task> wanted = new LinkedHashSet<>();
     private final Set<Task> reached = new HashSet<>();
 
-    Unreached(Part part, Kit kit) {
+    Unreached(Part part, Kit kit, Body.Turned body) {
         this.part = part;
         this.kit = kit;
+        this.body = body;
+        this.unlock = new Unlock(kit);
     }
 
     /** Notes what raw work asks for, and what its stock brings with it. */
@@ -66,14 +71,14 @@ final class Unreached {
                                 + thread.section().name()
                                 + " cannot be cut: no die that reaches it is owned, and no train of the lathes' wheels cuts its"
                                 + " pitch near enough with a tool of its angle.",
-                        "Borrow the die or the wheels, or a screw-cutting tool of its form.");
+                        unlock.thread(thread.section()));
             case Task.Flats flats ->
                 new Reason(
                         Code.NO_DIVISION,
                         "The " + flats.section().sides() + " flats of "
                                 + flats.section().name()
                                 + " cannot be milled: nothing holds the work in a dividing head with them clear.",
-                        "Use bar of that shape, or file them to a gauge.");
+                        unlock.division(flats.section().sides()));
             case Task.Inside inside -> insideReason(inside.bore());
             case Task.Crossing crossing -> crossingReason(crossing.across());
             case Task.Turned(int index, Section.Groove groove) ->
@@ -97,15 +102,15 @@ final class Unreached {
         return new Reason(
                 anyLathe ? Code.NO_HOLDING : Code.NO_MACHINE,
                 what + ": no holding on this kit's machines leaves it clear, grips enough and is stiff enough.",
-                anyLathe ? "A steady, a longer blank with a stub to hold by, or a larger lathe." : "A lathe.");
+                unlock.holding(body));
     }
 
-    private static Reason insideReason(Bore bore) {
+    private Reason insideReason(Bore bore) {
         return new Reason(
                 Code.NO_TOOL,
                 bore.name() + " cannot be made: no drill, boring bar, reamer or tap that is owned reaches its size and"
                         + " depth from an end that can be held clear.",
-                "The tool for it, or a size that the shop has tools for.");
+                unlock.bore(bore));
     }
 
     private static Reason crossingReason(Across across) {

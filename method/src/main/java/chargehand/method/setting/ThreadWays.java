@@ -78,7 +78,7 @@ public final class ThreadWays {
     }
 
     /** The screw-cutting tool of a thread's angle and pitch. */
-    Optional<LatheTool.ScrewCutter> screwCutter(ScrewThread thread) {
+    public Optional<LatheTool.ScrewCutter> screwCutter(ScrewThread thread) {
         return tooling.latheTools(LatheTool.ScrewCutter.class).stream()
                 .filter(tool -> tool.side() == LatheTool.Side.OUTSIDE)
                 .filter(tool -> Math.abs(tool.angle().degrees()

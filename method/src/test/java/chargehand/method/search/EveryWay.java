@@ -62,9 +62,8 @@ final class EveryWay {
             return Double.MAX_VALUE;
         }
         String key = left + work.key() + last.map(Changeover::holder).orElse("");
-        Double known = least.get(key);
-        if (known != null) {
-            return known;
+        if (least.containsKey(key)) {
+            return least.getOrDefault(key, Double.MAX_VALUE);
         }
         double best = Double.MAX_VALUE;
         for (Job job : jobs(work, count)) {
