@@ -4,28 +4,25 @@ import chargehand.measure.WorkTime;
 import chargehand.method.estimate.Estimate.Share;
 import chargehand.method.estimate.Estimate.TimeRange;
 import java.util.List;
-import java.util.function.Function;
 
 /**
  * How far the times of each kind of work may be out. Shop estimates of ours until the shop's own times are learnt: what people
  * do by hand goes wrong more often and further than what a feed does, and all of it rather longer than shorter.
  */
 enum Spread {
-    SETTING("setting up", 0.8, 1.5, Share::setting),
-    HANDLING("handling", 0.85, 1.4, Share::handling),
-    CUTTING("cutting", 0.9, 1.25, Share::cutting),
-    GAUGING("gauging", 0.9, 1.4, Share::gauging);
+    SETTING("setting up", 0.8, 1.5),
+    HANDLING("handling", 0.85, 1.4),
+    CUTTING("cutting", 0.9, 1.25),
+    GAUGING("gauging", 0.9, 1.4);
 
     private final String words;
     private final double least;
     private final double most;
-    private final Function<Share, WorkTime> share;
 
-    Spread(String words, double least, double most, Function<Share, WorkTime> share) {
+    Spread(String words, double least, double most) {
         this.words = words;
         this.least = least;
         this.most = most;
-        this.share = share;
     }
 
     String words() {
@@ -41,12 +38,17 @@ enum Spread {
     }
 
     WorkTime of(Share one) {
-        return share.apply(one);
+        return switch (this) {
+            case SETTING -> one.setting();
+            case HANDLING -> one.handling();
+            case CUTTING -> one.cutting();
+            case GAUGING -> one.gauging();
+        };
     }
 
     /** The time of this kind in all set-ups. */
     WorkTime of(List<Share> shares) {
-        return shares.stream().map(share).reduce(WorkTime.ZERO, WorkTime::plus);
+        return shares.stream().map(this::of).reduce(WorkTime.ZERO, WorkTime::plus);
     }
 
     /** All kinds of one set-up's time, each counted so many times over, from the least to the most. */

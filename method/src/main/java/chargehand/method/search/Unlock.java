@@ -83,7 +83,7 @@ final class Unlock {
                                                 cut.errorOver(section.length())
                                                         .abs()
                                                         .mm()))))
-                .min(Comparator.comparingDouble(Borrowed::error).thenComparing(Borrowed::teeth))
+                .min(Comparator.comparingDouble(Borrowed::error).thenComparingInt(Borrowed::teeth))
                 .map(found -> "a change wheel of " + found.teeth() + " teeth for the "
                         + found.lathe().name());
     }
@@ -159,7 +159,7 @@ final class Unlock {
                 .flatMap(Optional::stream)
                 .map(head -> circle(head, sides))
                 .flatMap(Optional::stream)
-                .min(Comparator.naturalOrder())
+                .min(Comparator.<Integer>naturalOrder())
                 .map(holes -> "Borrow an index plate with a circle of " + holes + " holes; or use " + otherwise + ".")
                 .orElse("Use " + otherwise + "; or a dividing head that takes the work.");
     }
