@@ -184,4 +184,24 @@ public sealed interface Section extends Feature {
             return diameter.length();
         }
     }
+
+    /**
+     * A section turned to one arc of a circle: a ball end, a swelling, a long fillet.
+     *
+     * @param towardsA the diameter at the end nearer A, zero where it comes to a point at the end of the part
+     * @param towardsB the diameter at the end nearer B, the same way
+     * @param radius of the arc, which is no more than half a circle
+     * @param bulge which way it swells
+     */
+    record Curved(Stretch stretch, Size towardsA, Size towardsB, Written radius, Bulge bulge) implements Section {
+        @Override
+        public Length diameterTowardsA() {
+            return towardsA.length();
+        }
+
+        @Override
+        public Length diameterTowardsB() {
+            return towardsB.length();
+        }
+    }
 }

@@ -235,6 +235,11 @@ final class PartSizes {
                 }
                 angles.add(AngleText.seconds(toothed.pressureAngle()));
             }
+            case Section.Curved curved -> {
+                coneEnd(curved.towardsA());
+                coneEnd(curved.towardsB());
+                written.add(curved.radius());
+            }
             case Section.Knurled knurled -> {
                 diameter(knurled.diameter());
                 written.add(knurled.pitch());
@@ -250,6 +255,11 @@ final class PartSizes {
                 angles.add(AngleText.seconds(angle));
             }
             case Edge.Radius(Written radius) -> written.add(radius);
+            case Edge.WeldPreparation(var joint, Written depth, Angle angle, var gap) -> {
+                written.add(depth);
+                gap.ifPresent(written::add);
+                angles.add(AngleText.seconds(angle));
+            }
         }
     }
 

@@ -109,6 +109,7 @@ public final class AxialScheme {
             case Section.Polygon polygon -> isFlange(index) ? Cost.FLANGE : Cost.THREAD;
             case Section.Round round -> isFlange(index) ? Cost.FLANGE : Cost.CHAIN;
             case Section.Toothed toothed -> isFlange(index) ? Cost.FLANGE : Cost.THREAD;
+            case Section.Curved curved -> Cost.CONE;
             case Section.Knurled knurled -> isFlange(index) ? Cost.FLANGE : Cost.THREAD;
         };
     }

@@ -70,6 +70,7 @@ record DatumFace(Body.Turned body) {
             case Section.Polygon polygon -> false;
             case Section.Toothed toothed -> toothed.outside().isToleranced();
             case Section.Knurled knurled -> false;
+            case Section.Curved curved -> false;
             case Section.Cone cone ->
                 cone.towardsA().isToleranced() || cone.towardsB().isToleranced();
         };

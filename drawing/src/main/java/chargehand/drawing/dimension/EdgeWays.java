@@ -66,10 +66,14 @@ final class EdgeWays {
         List<String> notes = new ArrayList<>();
         places.forEach((text, alike) -> {
             if (alike.size() >= MANY) {
-                notes.add((text.startsWith("R") ? "Radii" : "Chamfers") + " not marked: " + text + ".");
+                notes.add(kind(text) + " not marked: " + text + ".");
             }
         });
         return notes;
+    }
+
+    private static String kind(String text) {
+        return text.startsWith("R") ? "Radii" : text.contains("weld") ? "Edges for welding" : "Chamfers";
     }
 
     private List<Placing> ways(Place place, String text) {
@@ -178,11 +182,30 @@ final class EdgeWays {
                 String text = subject.text().figures(length) + " × " + AngleText.seconds(angle);
                 place(text, new Place(corner.at(along, along * angle.tan(), inside), inside, end));
             }
+            case Edge.WeldPreparation prepared -> {
+                Length reach = prepared.reach();
+                Point middle = corner.at(
+                        subject.size(reach) / 2, subject.size(prepared.depth().length()) / 2, inside);
+                place(weld(prepared), new Place(middle, inside, end));
+            }
             case Edge.Radius(var radius) -> {
                 double off = MIDDLE * subject.size(radius.length());
                 place("R" + subject.text().figures(radius), new Place(corner.at(off, off, inside), inside, end));
             }
         }
+    }
+
+    /** A weld preparation in words, its depth first as ISO 2553 has it. */
+    private String weld(Edge.WeldPreparation prepared) {
+        String joint = switch (prepared.joint()) {
+            case SINGLE_V -> "single V";
+            case SINGLE_BEVEL -> "single bevel";
+        };
+        return subject.text().figures(prepared.depth()) + " " + joint + " weld, bevel "
+                + AngleText.seconds(prepared.angle())
+                + prepared.gap()
+                        .map(gap -> ", gap " + subject.text().figures(gap))
+                        .orElse("");
     }
 
     private void place(String text, Place place) {

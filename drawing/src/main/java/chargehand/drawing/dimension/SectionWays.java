@@ -43,6 +43,11 @@ final class SectionWays {
             case Section.Threaded(var stretch, var thread, String fit) -> List.of(called(thread(thread, fit)));
             case Section.Polygon(var stretch, int sides, Size flats, var corners) -> List.of();
             case Section.Toothed toothed -> List.of(cylinder(toothed.outside()));
+            case Section.Curved curved -> {
+                List<List<Placing>> ways = cone(curved.towardsA(), curved.towardsB());
+                ways.add(called(Wording.of("R" + subject.text().figures(curved.radius()))));
+                yield ways;
+            }
             case Section.Knurled knurled -> List.of(cylinder(knurled.diameter()), called(knurl(knurled)));
             case Section.Cone(var stretch, Size towardsA, Size towardsB, String taper) -> {
                 List<List<Placing>> ways = cone(towardsA, towardsB);
@@ -95,10 +100,11 @@ final class SectionWays {
 
     private List<List<Placing>> cone(Size towardsA, Size towardsB) {
         List<List<Placing>> both = new ArrayList<>();
-        if (index == 0 || !endsAlike(index - 1, towardsA.length())) {
+        if (towardsA.length().isPositive() && (index == 0 || !endsAlike(index - 1, towardsA.length()))) {
             both.add(coneEnd(towardsA, End.A, from, 0.0));
         }
-        if (index == subject.body().outside().size() - 1 || !endsAlike(index + 1, towardsB.length())) {
+        boolean last = index == subject.body().outside().size() - 1;
+        if (towardsB.length().isPositive() && (last || !endsAlike(index + 1, towardsB.length()))) {
             both.add(coneEnd(towardsB, End.B, to, 1.0));
         }
         return both;
@@ -108,7 +114,8 @@ final class SectionWays {
     private boolean endsAlike(int neighbour, Length diameter) {
         Section other = subject.body().outside().get(neighbour);
         Length theirs = neighbour < index ? other.diameterTowardsB() : other.diameterTowardsA();
-        return theirs.equals(diameter) && !(other instanceof Section.Cone && neighbour > index);
+        boolean givesItsEnds = other instanceof Section.Cone || other instanceof Section.Curved;
+        return theirs.equals(diameter) && !(givesItsEnds && neighbour > index);
     }
 
     private List<Placing> coneEnd(Size diameter, End end, double corner, double part) {

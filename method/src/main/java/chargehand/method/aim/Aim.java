@@ -63,6 +63,7 @@ public final class Aim {
             case Section.Threaded threaded -> threaded;
             case Section.Toothed toothed -> toothed;
             case Section.Knurled knurled -> knurled;
+            case Section.Curved curved -> curved;
         };
     }
 

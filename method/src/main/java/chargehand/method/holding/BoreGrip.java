@@ -90,6 +90,7 @@ record BoreGrip(End headstock, int index, Length outer, Length depth, Length dia
         return switch (edge) {
             case Edge.Plain plain -> Length.ZERO;
             case Edge.Chamfer chamfer -> chamfer.length().length();
+            case Edge.WeldPreparation prepared -> prepared.reach();
             case Edge.Radius radius -> radius.radius().length();
         };
     }

@@ -177,6 +177,7 @@ record GripPlace(End headstock, Length stop, Length inner, Length diameter, int 
             case Section.Groove groove -> Optional.empty();
             case Section.Toothed toothed -> Optional.empty();
             case Section.Knurled knurled -> Optional.empty();
+            case Section.Curved curved -> Optional.empty();
         };
     }
 
@@ -185,6 +186,7 @@ record GripPlace(End headstock, Length stop, Length inner, Length diameter, int 
         return switch (edge) {
             case Edge.Plain plain -> Length.ZERO;
             case Edge.Chamfer chamfer -> chamfer.length().length();
+            case Edge.WeldPreparation prepared -> prepared.reach();
             case Edge.Radius radius -> radius.radius().length();
         };
     }

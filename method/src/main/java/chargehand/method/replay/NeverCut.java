@@ -36,6 +36,7 @@ final class NeverCut {
         return switch (feature) {
             case Section.Toothed toothed -> false;
             case Section.Knurled knurled -> false;
+            case Section.Curved curved -> false;
             case Section.Round round -> true;
             case Section.Cone cone -> true;
             case Section.Polygon polygon -> true;

@@ -204,6 +204,7 @@ final class Reach {
         return switch (edge) {
             case Edge.Plain plain -> Length.ZERO;
             case Edge.Chamfer chamfer -> chamfer.length().length();
+            case Edge.WeldPreparation prepared -> prepared.reach();
             case Edge.Radius radius -> radius.radius().length();
         };
     }

@@ -76,6 +76,7 @@ final class Roundness {
             case Section.Polygon polygon -> Optional.empty();
             case Section.Toothed toothed -> Optional.of(toothed.outside());
             case Section.Knurled knurled -> Optional.empty();
+            case Section.Curved curved -> Optional.empty();
         };
     }
 

@@ -78,6 +78,7 @@ final class Unplanned {
         return switch (section) {
             case Section.Toothed toothed -> Optional.of("Gear teeth");
             case Section.Knurled knurled -> Optional.of("Knurls");
+            case Section.Curved curved -> Optional.of("Curved sections");
             case Section.Round round -> Optional.empty();
             case Section.Cone cone -> Optional.empty();
             case Section.Polygon polygon -> Optional.empty();

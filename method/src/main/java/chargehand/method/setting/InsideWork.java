@@ -293,6 +293,8 @@ final class InsideWork {
         Edge edge = Bores.mouth(bore);
         return switch (edge) {
             case Edge.Plain plain -> Optional.empty();
+            case Edge.WeldPreparation prepared ->
+                throw new IllegalArgumentException("no mouth of a bore is prepared for welding: " + prepared);
             case Edge.Chamfer chamfer -> {
                 var form = new Cut.EdgeForm.Chamfer(chamfer.length().length(), chamfer.angle());
                 String tool = named(LatheTool.Chamfering.class, "chamfering tool");

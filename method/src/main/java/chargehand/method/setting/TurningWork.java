@@ -96,6 +96,7 @@ final class TurningWork {
             case Section.Polygon polygon -> Optional.empty();
             case Section.Toothed toothed -> Optional.of(making.limits(toothed.outside()));
             case Section.Knurled knurled -> Optional.empty();
+            case Section.Curved curved -> Optional.empty();
         };
     }
 
@@ -184,7 +185,13 @@ final class TurningWork {
             case Edge.Chamfer chamfer -> {
                 say = "Chamfer " + chamfer.length().text() + " × "
                         + String.format(Locale.ROOT, "%.0f°", chamfer.angle().degrees()) + " at Ø " + size(diameter);
-                form = new Cut.EdgeForm.Chamfer(chamfer.length().length(), chamfer.angle());
+                form = chamfer(chamfer);
+            }
+            case Edge.WeldPreparation prepared -> {
+                say = "Bevel for welding, " + prepared.depth().text() + " deep, "
+                        + String.format(Locale.ROOT, "%.1f°", prepared.angle().degrees()) + " to the face, at Ø "
+                        + size(diameter);
+                form = chamfer(prepared.chamfer());
             }
             case Edge.Radius radius -> {
                 say = "Radius " + radius.radius().text() + " at Ø " + size(diameter);
@@ -193,8 +200,8 @@ final class TurningWork {
             case Edge.Plain plain -> throw new IllegalArgumentException("a plain corner is not cut");
         }
         var cut = new Cut.FinishEdge(at, diameter, side.other(), false, form);
-        var draft = new Draft(say, cut, chamferingTool(edge), lathe.unit());
-        if (edge instanceof Edge.Chamfer chamfer && !isToolsOwn(chamfer)) {
+        var draft = new Draft(say, cut, chamferingTool(form), lathe.unit());
+        if (form instanceof Cut.EdgeForm.Chamfer chamfer && !isToolsOwn(chamfer)) {
             draft.topSlide(chamfer.angle());
         }
         speed(draft, diameter, CutKind.CHAMFERING);
@@ -202,8 +209,12 @@ final class TurningWork {
         return draft;
     }
 
+    private static Cut.EdgeForm chamfer(Edge.Chamfer chamfer) {
+        return new Cut.EdgeForm.Chamfer(chamfer.length().length(), chamfer.angle());
+    }
+
     /** Whether a chamfer is at the 45° to which chamfering tools are ground; any other is cut with the top slide. */
-    private static boolean isToolsOwn(Edge.Chamfer chamfer) {
+    private static boolean isToolsOwn(Cut.EdgeForm.Chamfer chamfer) {
         return Math.abs(chamfer.angle().degrees() - 45) < CHAMFER_NEAR_DEGREES;
     }
 
@@ -243,11 +254,11 @@ final class TurningWork {
                 .orElse("knife tool");
     }
 
-    private String chamferingTool(Edge edge) {
-        if (edge instanceof Edge.Chamfer chamfer && !isToolsOwn(chamfer)) {
+    private String chamferingTool(Cut.EdgeForm form) {
+        if (form instanceof Cut.EdgeForm.Chamfer chamfer && !isToolsOwn(chamfer)) {
             return knife(LatheTool.Hand.RIGHT);
         }
-        return edge instanceof Edge.Radius
+        return form instanceof Cut.EdgeForm.Radius
                 ? making.kit().tooling().latheTools(LatheTool.RoundNose.class).stream()
                         .map(LatheTool.RoundNose::name)
                         .findFirst()

@@ -117,6 +117,7 @@ final class TurnedRoom {
             case Section.Groove groove -> false;
             case Section.Toothed toothed -> false;
             case Section.Knurled knurled -> false;
+            case Section.Curved curved -> false;
         };
     }
 

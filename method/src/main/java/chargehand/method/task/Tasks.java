@@ -142,6 +142,7 @@ public final class Tasks {
             case Section.Groove groove -> {}
             case Section.Toothed toothed -> {}
             case Section.Knurled knurled -> {}
+            case Section.Curved curved -> {}
         }
     }
 

@@ -146,6 +146,10 @@ final class VolumeSum {
                 double length = chamfer.length().length().mm();
                 yield frustum(radius, radius - length * chamfer.angle().tan(), length) - cylinder(radius, length);
             }
+            case Edge.WeldPreparation prepared -> {
+                double length = prepared.reach().mm();
+                yield frustum(radius, radius - prepared.depth().length().mm(), length) - cylinder(radius, length);
+            }
             case Edge.Radius round -> rounding(round.radius().length().mm(), radius, isHollow(index, side));
         };
     }

@@ -34,6 +34,12 @@ final class BoreCheck {
         String key = path + "." + Paths.key(bore);
         depth(path, bore);
         new SectionCheck(sizes, findings).edge(path + ".mouth", mouth(bore));
+        if (mouth(bore) instanceof Edge.WeldPreparation) {
+            findings.fault(
+                    path + ".mouth",
+                    PartFault.WELD_EDGE,
+                    "An edge is prepared for welding from the outside: write it at the section.");
+        }
         switch (bore) {
             case Bore.Drilled drilled -> sizes.judge(key, drilled.diameter(), Kind.HOLE);
             case Bore.Bored bored -> sizes.judge(key, bored.diameter(), Kind.HOLE);

@@ -58,6 +58,7 @@ final class FlatCheck {
             case Section.Groove groove -> false;
             case Section.Polygon polygon -> false;
             case Section.Toothed toothed -> false;
+            case Section.Curved curved -> true;
         };
     }
 

@@ -33,6 +33,7 @@ final class OutsideCheck {
                 case Section.Polygon polygon -> {}
                 case Section.Toothed toothed -> {}
                 case Section.Knurled knurled -> {}
+                case Section.Curved curved -> point(path, i, curved);
             }
         }
     }
@@ -69,7 +70,7 @@ final class OutsideCheck {
                     path,
                     PartFault.EDGE_WITHOUT_CORNER,
                     "Both sections have the same diameter here: there is no corner.");
-        } else if (beside.isMoreThan(own) && edge instanceof Edge.Chamfer) {
+        } else if (beside.isMoreThan(own) && !(edge instanceof Edge.Radius)) {
             findings.fault(
                     path,
                     PartFault.CHAMFER_IN_HOLLOW,
@@ -107,6 +108,10 @@ final class OutsideCheck {
         return switch (edge) {
             case Edge.Plain() -> Length.ZERO;
             case Edge.Radius radius -> reach;
+            case Edge.WeldPreparation prepared ->
+                SizeCheck.isMakeable(prepared.depth().length())
+                        ? prepared.depth().length()
+                        : Length.ZERO;
             case Edge.Chamfer(var length, var angle) ->
                 angle.degrees() > 0 && angle.degrees() < 90 ? chamferHeight(reach, angle) : Length.ZERO;
         };
@@ -114,6 +119,23 @@ final class OutsideCheck {
 
     private static Length chamferHeight(Length reach, Angle angle) {
         return Length.mm(Math.min(reach.mm() * angle.tan(), SizeCheck.MOST.mm()));
+    }
+
+    /** A curved section comes to a point only where the part ends. */
+    private void point(String path, int index, Section.Curved curved) {
+        if (curved.towardsA().length().isZero() && index > 0) {
+            inside(path + ".from");
+        }
+        if (curved.towardsB().length().isZero() && index < sections.size() - 1) {
+            inside(path + ".to");
+        }
+    }
+
+    private void inside(String path) {
+        findings.fault(
+                path,
+                PartFault.CURVE_POINT,
+                "A curved section comes to a point only at the end of the part: inside it there must be something left.");
     }
 
     private void groove(String path, int index, Section.Groove groove) {

@@ -34,6 +34,14 @@ public enum PartFault {
     TEETH_OUTSIDE,
     /** A knurl of a pitch that is not rolled, or too coarse for its diameter. */
     KNURL_PITCH,
+    /** An edge on a curved section. */
+    EDGE_ON_CURVE,
+    /** An arc that does not join the ends of its section. */
+    CURVE_RADIUS,
+    /** A curved section that comes to a point within the part. */
+    CURVE_POINT,
+    /** An edge prepared for welding in the mouth of a bore. */
+    WELD_EDGE,
     /** A part to be altered of which nothing is to be made. */
     NOTHING_TO_MAKE,
     /** The size before altering, where nothing is altered. */

@@ -14,6 +14,11 @@ final class SectionCheck {
     private static final int FEWEST_SIDES = 3;
     private static final int MOST_SIDES = 12;
 
+    /** The bevels of butt welds (degrees to the face), wide of what ISO 9692-1 recommends. */
+    private static final double LEAST_BEVEL = 5;
+
+    private static final double MOST_BEVEL = 60;
+
     /** Pitches that a knurled diameter has at the least, so that the wheels do not crush it (common practice). */
     private static final int FEWEST_PITCHES = 4;
 
@@ -35,6 +40,7 @@ final class SectionCheck {
             case Section.Threaded threaded -> thread(path, threaded);
             case Section.Toothed toothed -> new TeethCheck(sizes, findings).judge(path, toothed);
             case Section.Knurled knurled -> knurl(path, knurled);
+            case Section.Curved curved -> new CurveCheck(sizes, findings).judge(path, curved);
         }
     }
 
@@ -74,6 +80,16 @@ final class SectionCheck {
         switch (edge) {
             case Edge.Plain() -> {}
             case Edge.Radius(var radius) -> sizes.judge(path, radius.length());
+            case Edge.WeldPreparation(var joint, var depth, var angle, var gap) -> {
+                sizes.judge(path, depth.length());
+                gap.ifPresent(size -> sizes.judge(path, size.length()));
+                if (!(angle.degrees() >= LEAST_BEVEL && angle.degrees() <= MOST_BEVEL)) {
+                    findings.fault(
+                            path,
+                            PartFault.EDGE_ANGLE,
+                            "The bevel of a weld stands between 5° and 60° to the face, as in weld V 6 mm x 30°.");
+                }
+            }
             case Edge.Chamfer(var length, var angle) -> {
                 sizes.judge(path, length.length());
                 if (!(angle.degrees() > 0 && angle.degrees() < 90)) {
@@ -92,6 +108,10 @@ final class SectionCheck {
             case Edge.Plain() -> Length.ZERO;
             case Edge.Chamfer(var length, var angle) -> length.length();
             case Edge.Radius(var radius) -> radius.length();
+            case Edge.WeldPreparation prepared ->
+                prepared.angle().degrees() <= MOST_BEVEL && prepared.angle().degrees() > 0
+                        ? prepared.reach()
+                        : Length.ZERO;
         };
         return SizeCheck.isMakeable(reach) ? reach : Length.ZERO;
     }

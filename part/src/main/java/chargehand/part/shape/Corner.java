@@ -22,6 +22,8 @@ record Corner(double radius, double slope, boolean outward) {
             case Edge.Plain() -> List.of(Station.nm(0, radius));
             case Edge.Chamfer(var length, var angle) -> chamfer(length.length(), angle.tan());
             case Edge.Radius(var size) -> rounded(size.length());
+            case Edge.WeldPreparation prepared ->
+                chamfer(prepared.reach(), 1 / prepared.angle().tan());
         };
     }
 

@@ -73,8 +73,12 @@ final class OuterProfile {
             double after = i == flanks.size() - 1 ? 0 : flanks.get(i + 1).towardsA();
             Flank flank = flanks.get(i);
             Section section = body.outside().get(i);
-            stations.addAll(atA(flank, section.stretch().atA(), before));
-            stations.addAll(atB(flank, section.stretch().atB(), after));
+            if (section instanceof Section.Curved curved) {
+                stations.addAll(CurvedFlank.of(curved).stations(flank.from()));
+            } else {
+                stations.addAll(atA(flank, section.stretch().atA(), before));
+                stations.addAll(atB(flank, section.stretch().atB(), after));
+            }
         }
         return new Profile(stations);
     }

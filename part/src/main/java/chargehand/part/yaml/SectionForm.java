@@ -2,6 +2,7 @@ package chargehand.part.yaml;
 
 import chargehand.measure.Length;
 import chargehand.measure.Unreadable;
+import chargehand.part.Bulge;
 import chargehand.part.Knurl;
 import chargehand.part.Section;
 import chargehand.part.Size;
@@ -14,7 +15,7 @@ import java.util.Optional;
 /** Reads one outside section. */
 final class SectionForm {
     static final List<String> KINDS =
-            List.of("round", "cone", "thread", "groove", "hexagon", "square", "flats", "teeth", "knurl");
+            List.of("round", "cone", "thread", "groove", "hexagon", "square", "flats", "teeth", "knurl", "curve");
     private static final List<String> KEYS = List.of(
             "round",
             "cone",
@@ -25,6 +26,7 @@ final class SectionForm {
             "flats",
             "teeth",
             "knurl",
+            "curve",
             "name",
             "length",
             "at-a",
@@ -38,7 +40,10 @@ final class SectionForm {
             "pressure-angle",
             "outside",
             "pattern",
-            "pitch");
+            "pitch",
+            "from",
+            "to",
+            "form");
 
     private final Form form;
     private final int number;
@@ -74,6 +79,7 @@ final class SectionForm {
             case "flats" -> flats(stretch);
             case "teeth" -> new TeethForm(form, stretch).read();
             case "knurl" -> knurled(stretch);
+            case "curve" -> curved(stretch);
             default -> throw new IllegalStateException("no section is written as " + kind);
         };
     }
@@ -111,6 +117,21 @@ final class SectionForm {
         Knurl pattern = form.value("pattern", SectionForm::pattern, Knurl.STRAIGHT);
         var pitch = Values.length(form, "pitch");
         return form.build(() -> new Section.Knurled(stretch, diameter, pattern, pitch));
+    }
+
+    private Optional<Section> curved(Stretch stretch) {
+        var radius = Values.length(form, "curve");
+        Size from = Values.size(form, "from");
+        Size to = Values.size(form, "to");
+        Bulge bulge = form.value("form", SectionForm::bulge, Bulge.CONVEX);
+        return form.build(() -> new Section.Curved(stretch, from, to, radius, bulge));
+    }
+
+    private static Bulge bulge(String text) {
+        return Arrays.stream(Bulge.values())
+                .filter(bulge -> bulge.text().equalsIgnoreCase(text))
+                .findFirst()
+                .orElseThrow(() -> new Unreadable("A curve is convex, swelling outward, or concave."));
     }
 
     private static Knurl pattern(String text) {

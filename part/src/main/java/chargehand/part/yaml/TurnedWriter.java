@@ -43,6 +43,7 @@ final class TurnedWriter {
             case Section.Polygon polygon -> polygon(polygon);
             case Section.Toothed toothed -> toothed(toothed);
             case Section.Knurled knurled -> knurled(knurled);
+            case Section.Curved curved -> curved(curved);
         }
         PartWriter.name(lines, section.name(), defaultName);
         lines.value("length", SizeText.write(section.stretch().length()));
@@ -66,6 +67,13 @@ final class TurnedWriter {
         if (!toothed.outside().equals(TeethForm.full(toothed.teeth(), toothed.size()))) {
             lines.value("outside", SizeText.write(toothed.outside()));
         }
+    }
+
+    private void curved(Section.Curved curved) {
+        lines.value("curve", curved.radius().text())
+                .value("from", SizeText.write(curved.towardsA()))
+                .value("to", SizeText.write(curved.towardsB()))
+                .value("form", curved.bulge().text());
     }
 
     private void knurled(Section.Knurled knurled) {

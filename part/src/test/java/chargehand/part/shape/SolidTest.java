@@ -217,4 +217,48 @@ final class SolidTest {
         assertThat(solid.outer().most(mm(0), mm(10))).isEqualTo(mm(22));
         assertThat(solid.outerAtLeast().most(mm(0), mm(10))).isEqualTo(mm(17.5));
     }
+
+    /** A half ball of 10 mm has two thirds of the volume of the cylinder round it. */
+    @Test
+    void volume_ofABallEnd_isTwoThirdsOfTheCylinderRoundIt() {
+        Solid solid = solid(
+                PartText.mm().outside("curve: 10, from: 0, to: 20, form: convex, length: 10", "round: 20, length: 30"));
+
+        double ball = Math.PI * 1000 * 2 / 3;
+        double chords = Arc.CHORD_ERROR.mm() * 2 * Math.PI * 100;
+        double bar = Math.PI * 100 * 30;
+        assertThat(solid.volume().cubicMm()).isCloseTo(ball + bar, within(chords));
+    }
+
+    @Test
+    void outer_ofAnArc_liesOnItsCircle() {
+        for (String form : List.of("convex", "concave")) {
+            Profile outer = solid(PartText.mm()
+                            .outside(
+                                    "curve: 25, from: 12, to: 20, form: " + form + ", length: 16",
+                                    "round: 20, length: 5"))
+                    .outer();
+            boolean convex = form.equals("convex");
+            double chord = Math.hypot(16, 4);
+            double off = Math.sqrt(25 * 25 - chord * chord / 4) * (convex ? -1 : 1);
+            double z = 8 - off * 4 / chord;
+            double r = 8 + off * 16 / chord;
+
+            outer.cut(mm(0), mm(16))
+                    .stations()
+                    .forEach(station -> assertThat(Math.hypot(
+                                    station.at().mm() - z, station.radius().mm() - r))
+                            .isCloseTo(25, within(1e-5)));
+            assertThat(outer.radiusAfter(mm(8)).mm() > 8).isEqualTo(convex);
+        }
+    }
+
+    @Test
+    void outer_ofAnEdgeForWelding_hasItsDepthAndItsReach() {
+        Profile outer = solid(PartText.mm().outside("round: 60, length: 80, at-b: weld V 6 x 30°"))
+                .outer();
+
+        assertThat(outer.radiusBefore(mm(80)).mm()).isCloseTo(24, within(1e-5));
+        assertThat(outer.stations().get(1).at().mm()).isCloseTo(80 - 6 * Math.tan(Math.toRadians(30)), within(1e-5));
+    }
 }

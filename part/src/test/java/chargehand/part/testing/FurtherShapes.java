@@ -8,8 +8,10 @@ import chargehand.measure.Written;
 import chargehand.part.Across;
 import chargehand.part.Body;
 import chargehand.part.Bore;
+import chargehand.part.Bulge;
 import chargehand.part.CentreHole;
 import chargehand.part.Depth;
+import chargehand.part.Edge;
 import chargehand.part.End;
 import chargehand.part.FlatDepth;
 import chargehand.part.HoleCircle;
@@ -56,9 +58,41 @@ final class FurtherShapes {
                 default -> {}
             }
         }
+        end(outside);
         boolean altered = random.nextInt(4) == 0;
         return new Body.Turned(
                 altered ? altered(outside) : outside, body.inside(), across, inBores(body), onEnds(body));
+    }
+
+    /** Now and then a plain end is bevelled for welding or a ball is put on it. */
+    private void end(List<Section> outside) {
+        if (!(outside.getLast() instanceof Section.Round round)) {
+            return;
+        }
+        Stretch old = round.stretch();
+        double radius = round.diameter().length().half().mm();
+        switch (random.nextInt(4)) {
+            case 0 -> {
+                Edge weld = new Edge.WeldPreparation(
+                        random.nextBoolean() ? Edge.Joint.SINGLE_V : Edge.Joint.SINGLE_BEVEL,
+                        sizes.near(radius * 0.2),
+                        Angle.degrees(30),
+                        random.nextBoolean() ? Optional.of(sizes.near(2)) : Optional.empty());
+                outside.removeLast();
+                outside.add(
+                        new Section.Round(new Stretch(old.name(), old.length(), old.atA(), weld), round.diameter()));
+            }
+            case 1 -> {
+                Size point = Size.general(sizes.written("0"));
+                var stretch = new Stretch("ball", sizes.plain(radius), new Edge.Plain(), new Edge.Plain());
+                outside.removeLast();
+                outside.add(new Section.Round(
+                        new Stretch(old.name(), old.length(), old.atA(), new Edge.Plain()), round.diameter()));
+                outside.add(
+                        new Section.Curved(stretch, round.diameter(), point, sizes.near(radius * 1.3), Bulge.CONVEX));
+            }
+            default -> {}
+        }
     }
 
     private Section toothed(Section.Round round) {

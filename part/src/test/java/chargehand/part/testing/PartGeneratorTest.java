@@ -26,6 +26,7 @@ final class PartGeneratorTest {
                 .contains(
                         "Section$Toothed",
                         "Section$Knurled",
+                        "Section$Curved",
                         "Across$Flat",
                         "InBore$Keyway",
                         "InBore$OilGroove",

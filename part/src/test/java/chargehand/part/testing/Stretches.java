@@ -18,6 +18,8 @@ final class Stretches {
                 new Section.Polygon(stretch, polygon.sides(), polygon.flats(), polygon.corners());
             case Section.Toothed wheel ->
                 new Section.Toothed(stretch, wheel.teeth(), wheel.size(), wheel.pressureAngle(), wheel.outside());
+            case Section.Curved curved ->
+                new Section.Curved(stretch, curved.towardsA(), curved.towardsB(), curved.radius(), curved.bulge());
             case Section.Knurled knurled ->
                 new Section.Knurled(stretch, knurled.diameter(), knurled.pattern(), knurled.pitch());
         };
