@@ -112,6 +112,7 @@ public final class Ask {
     public double number(String path) {
         return switch (figure(path)) {
             case Figure.Plain(var number) -> number;
+            case Figure.Percent(var number) -> number;
             case Figure.Count(var count) -> count;
             case Figure other -> throw new IllegalArgumentException(path + " is no number but " + other);
         };

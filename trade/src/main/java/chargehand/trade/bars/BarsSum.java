@@ -100,7 +100,7 @@ public final class BarsSum implements Sum {
                 Result.always("bought", "Length to buy"),
                 Result.sometimes("price", "Price"),
                 Result.always("waste", "Cut away and left over"),
-                Result.always("wastePercent", "Waste, per cent of what is used"),
+                Result.always("wastePercent", "Waste, of what is used"),
                 Result.always("bound", "No plan takes fewer bars than"),
                 Result.always("proved", "Proved that no plan is better"),
                 Result.always("layout", "Cut"));
@@ -151,7 +151,7 @@ public final class BarsSum implements Sum {
         }
         boolean countedInBars = question.isOneKind() && plan.proved();
         return answer.with("waste", Figure.of(waste))
-                .with("wastePercent", Figure.of(100 * waste.over(plan.length())))
+                .with("wastePercent", Figure.percent(100 * waste.over(plan.length())))
                 .with("bound", Figure.of(countedInBars ? plan.bars().size() : new CutBound(question).bars()))
                 .with("proved", Figure.of(plan.proved()))
                 .with("layout", Figure.many(layout(question, plan, asked)));

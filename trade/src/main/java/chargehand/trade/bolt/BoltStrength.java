@@ -13,14 +13,15 @@ import java.util.Optional;
  *
  * <p>The tensile area is that of a circle of the mean of effective and root diameter, as ISO 898-1 takes it; for Unified
  * threads π/4 (d − 0.9743 p)², as the handbooks do. Shear areas of engaged threads follow FED-STD-H28, with the limits of the
- * usual class where they are held here and basic sizes elsewhere.
+ * usual class where they are held here and basic sizes elsewhere. That rule is printed for 60°; for other forms the width of a
+ * thread at a diameter is taken from its own flanks in the same way. Roundings of crest and root are left out, which makes the
+ * areas a little small.
  *
  * @param thread the thread
  */
 public record BoltStrength(ScrewThread thread) {
     private static final double UNIFIED_DROP = 0.9743;
     private static final double METRIC_DROP = 0.9382;
-    private static final double ROOT_THREE = Math.sqrt(3);
 
     /** The area that a pull acts on (mm²). */
     public double tensileAreaMm2() {
@@ -34,8 +35,8 @@ public record BoltStrength(ScrewThread thread) {
         return Math.PI / 4 * diameter * diameter;
     }
 
-    /** Whether the rule for stripping holds: threads of 60°. */
-    public boolean canReckonStripping() {
+    /** Whether the rule for stripping is printed for this form: threads of 60°. */
+    public boolean isStrippingPrinted() {
         return thread.form() == ThreadForm.ISO_METRIC || thread.form() == ThreadForm.UNIFIED;
     }
 
@@ -45,7 +46,7 @@ public record BoltStrength(ScrewThread thread) {
         double effective =
                 limit(ThreadLimits::external, DiameterLimits::effective, SizeLimits::least, thread.effective());
         double pitch = thread.pitch().inMm();
-        return Math.PI * bore * (0.5 + (effective - bore) / (pitch * ROOT_THREE));
+        return Math.PI * bore * (0.5 + (effective - bore) * flankSlope() / pitch);
     }
 
     /** The nut's thread sheared off at the bolt's major diameter, for each millimetre engaged (mm²). */
@@ -54,7 +55,12 @@ public record BoltStrength(ScrewThread thread) {
         double effective =
                 limit(ThreadLimits::internal, DiameterLimits::effective, SizeLimits::most, thread.effective());
         double pitch = thread.pitch().inMm();
-        return Math.PI * major * (0.5 + (major - effective) / (pitch * ROOT_THREE));
+        return Math.PI * major * (0.5 + (major - effective) * flankSlope() / pitch);
+    }
+
+    /** How much wider a thread grows on each side for its height: 1/√3 for 60°, nothing for a square thread. */
+    private double flankSlope() {
+        return thread.form().includedAngle().half().tan();
     }
 
     private interface Side {

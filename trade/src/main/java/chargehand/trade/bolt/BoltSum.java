@@ -25,7 +25,6 @@ import chargehand.trade.thread.ThreadKinds;
 import com.google.auto.service.AutoService;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /** What a bolt carries and how tight it goes. */
 @AutoService(Sum.class)
@@ -34,6 +33,9 @@ public final class BoltSum implements Sum {
             Source.published("ISO 898-1 nominal stress area; Machinery's Handbook for Unified");
     private static final Source TIGHTENING = Source.published("T = K F d, K 0.2 for plain bolts lightly oiled");
     private static final Source STRIPPING = Source.published("FED-STD-H28, length of engagement");
+
+    private static final Source CARRIED =
+            Source.published("FED-STD-H28, length of engagement, carried to this form's flanks by geometry");
 
     /** K for a friction: 0.2 goes with about 0.15, as bolts are found (common practice). */
     private static final double K_OVER_FRICTION = 0.2 / 0.15;
@@ -107,7 +109,7 @@ public final class BoltSum implements Sum {
                 Result.sometimes("factor", "Proof load over load"),
                 Result.sometimes("strippingArea", "Area of the engaged thread in shear"),
                 Result.sometimes("strippingLoad", "Pull that strips it, by the simple rule"),
-                Result.sometimes("engagement", "Engagement that breaks the bolt before it strips"));
+                Result.always("engagement", "Engagement that breaks the bolt before it strips"));
     }
 
     @Override
@@ -148,7 +150,7 @@ public final class BoltSum implements Sum {
                 .with("preload", Figure.of(preload))
                 .with("torque", Figure.of(torque(asked, preload, working)));
         asked.find(LOAD).ifPresent(load -> answer.with("factor", Figure.of(factor(proof, load, working))));
-        engagement(strength, grade, asked, working).ifPresent(deep -> answer.with("engagement", Figure.of(deep)));
+        answer.with("engagement", Figure.of(engagement(strength, grade, asked, working)));
         asked.find(ENGAGED)
                 .ifPresent(length ->
                         strip(new ShortThread(thread, length, weakest(grade, thread, asked)), proof, working, answer));
@@ -218,12 +220,12 @@ public final class BoltSum implements Sum {
         return factor;
     }
 
-    private static Optional<Length> engagement(BoltStrength strength, BoltGrade grade, Asked asked, Working working) {
-        if (!strength.canReckonStripping()) {
+    private static Length engagement(BoltStrength strength, BoltGrade grade, Asked asked, Working working) {
+        if (!strength.isStrippingPrinted()) {
             working.caution(
-                    "The rule for stripping is that of 60° threads: engage this one by at least its own diameter in"
-                            + " steel, one and a half in iron and bronze, twice in aluminium (common practice).");
-            return Optional.empty();
+                    "The rule for stripping is printed for 60° threads and carried here to other flanks by geometry:"
+                            + " engage no less than the diameter in steel, one and a half in iron and bronze, twice in aluminium"
+                            + " (common practice).");
         }
         double area = strength.tensileAreaMm2();
         double equal = 2 * area / strength.boltShearAreaMm2();
@@ -232,8 +234,8 @@ public final class BoltSum implements Sum {
                 "Le = 2 As / (shear area of the bolt's thread for each mm)",
                 "2 × " + Figures.four(area) + " / " + Figures.four(strength.boltShearAreaMm2()),
                 Figures.four(equal) + " mm",
-                STRIPPING);
-        return Optional.of(Length.mm(equal * weaker(strength, grade, asked, working)));
+                strength.isStrippingPrinted() ? STRIPPING : CARRIED);
+        return Length.mm(equal * weaker(strength, grade, asked, working));
     }
 
     /** How much longer the engagement must be in a weaker nut. */
@@ -250,7 +252,7 @@ public final class BoltSum implements Sum {
                 Figures.four(strength.boltShearAreaMm2()) + " × " + Figures.four(bolt) + " / ("
                         + Figures.four(strength.nutShearAreaMm2()) + " × " + Figures.four(nut) + ")",
                 Figures.four(j),
-                STRIPPING);
+                strength.isStrippingPrinted() ? STRIPPING : CARRIED);
         return Math.max(1, j);
     }
 

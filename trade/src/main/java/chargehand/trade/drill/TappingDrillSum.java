@@ -74,7 +74,7 @@ public final class TappingDrillSum implements Sum {
         return List.of(
                 Result.always("drill", "Drill"),
                 Result.always("size", "Diameter of the drill").shownFine(),
-                Result.always("engagement", "Thread left (%)"),
+                Result.always("engagement", "Thread left"),
                 Result.sometimes("minorFit", "Hole within the limits of the inside thread"),
                 Result.always("hole", "Hole aimed at").shownFine(),
                 Result.always("others", "Others, next best first"));
@@ -102,7 +102,7 @@ public final class TappingDrillSum implements Sum {
         var answer = new Answer()
                 .with("drill", Figure.of(best.drill().designation()))
                 .with("size", Figure.of(best.drill().diameter()))
-                .with("engagement", Figure.of(best.engagement() * 100));
+                .with("engagement", Figure.percent(best.engagement() * 100));
         if (aim.most().isPresent()) {
             answer.with("minorFit", Figure.of(best.withinLimits()));
         }
@@ -172,7 +172,7 @@ public final class TappingDrillSum implements Sum {
                     var other = new Answer()
                             .with("drill", Figure.of(choice.drill().designation()))
                             .with("size", Figure.of(choice.drill().diameter()))
-                            .with("engagement", Figure.of(choice.engagement() * 100));
+                            .with("engagement", Figure.percent(choice.engagement() * 100));
                     return aim.most().isPresent()
                             ? other.with("minorFit", Figure.of(choice.withinLimits()))
                                     .asGroup()

@@ -28,6 +28,7 @@ public final class GearSum implements Sum {
     private static final int MOST = 2_000;
     private static final double PIN = 1.728;
     private static final double MOST_SHIFT = 1;
+    private static final Angle USUAL_ANGLE = Angle.degrees(20);
 
     private static final Field<Integer> TEETH =
             Field.required("teeth", "Teeth", Kinds.count(FEWEST, MOST), "30, from 5 to 2000");
@@ -38,8 +39,7 @@ public final class GearSum implements Sum {
                     Kinds.ANGLE,
                     angle -> angle.degrees() >= 10 && angle.degrees() <= 30,
                     "is not the pressure angle of a spur wheel, from 10° to 30°"),
-            "20",
-            "20 for wheels of today, 14.5 for most old inch wheels");
+            "20 for wheels of today, 14.5 for most old inch wheels; left out, 20");
     private static final Field<Proportions> PROPORTIONS = Field.optional(
             "proportions",
             "Tooth proportions",
@@ -159,7 +159,7 @@ public final class GearSum implements Sum {
     }
 
     private static Spur spur(Asked asked, Working working) {
-        Angle angle = asked.get(ANGLE);
+        Angle angle = asked.find(ANGLE).orElseGet(() -> usualAngle(working));
         ToothSystem system = ToothSystem.of(asked.get(PROPORTIONS), angle);
         var spur = new Spur(
                 asked.get(TEETH),
@@ -171,6 +171,14 @@ public final class GearSum implements Sum {
             throw Refusal.of(SHIFT, "so much shift leaves no tooth or no wheel: give less.");
         }
         return spur;
+    }
+
+    private static Angle usualAngle(Working working) {
+        working.fact(
+                "No pressure angle is given, so that of wheels of today is taken",
+                Math.round(USUAL_ANGLE.degrees()) + "°",
+                Source.COMMON_PRACTICE);
+        return USUAL_ANGLE;
     }
 
     private static Answer sizes(Spur spur) {
@@ -280,7 +288,7 @@ public final class GearSum implements Sum {
         if (spur.teeth() < spur.fewestWithoutUndercut()) {
             working.caution("So few teeth are undercut at the root by a rack or hob, and weaker for it.");
         }
-        if (asked.has(ToothPitch.DIAMETRAL)) {
+        if (asked.has(ToothPitch.DIAMETRAL) || !asked.has(ANGLE)) {
             working.caution(
                     "Old inch wheels are mostly 14½°: teeth of 14½° and 20° do not run together. Check the mate.");
         }

@@ -62,6 +62,15 @@ public sealed interface Figure {
         }
     }
 
+    /** A share of a hundred, given as a plain number. */
+    record Percent(double number) implements Figure {
+        public Percent {
+            if (!Double.isFinite(number)) {
+                throw new IllegalArgumentException("an answer must be a number, not " + number);
+            }
+        }
+    }
+
     record Words(String text) implements Figure {}
 
     record YesNo(boolean yes) implements Figure {}
@@ -141,6 +150,11 @@ public sealed interface Figure {
 
     static Figure of(double number) {
         return new Plain(number);
+    }
+
+    /** So many of a hundred, shown to a tenth. */
+    static Figure percent(double number) {
+        return new Percent(number);
     }
 
     static Figure of(String text) {

@@ -34,6 +34,7 @@ public final class FigureTree {
             case Figure.OfVolume(var volume) -> units("mm3", volume.cubicMm(), "in3", volume.cubicInches());
             case Figure.Count(var count) -> count;
             case Figure.Plain(var number) -> number;
+            case Figure.Percent(var number) -> number;
             case Figure.Words(var text) -> text;
             case Figure.YesNo(var yes) -> yes;
             case Figure.Many(var figures) ->

@@ -8,6 +8,7 @@ import chargehand.trade.Ask;
 import chargehand.trade.PublishedRow;
 import chargehand.trade.sum.Figure;
 import chargehand.trade.thread.ScrewThread;
+import chargehand.trade.thread.ThreadLimits;
 import java.util.List;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
@@ -92,6 +93,57 @@ class BoltSumTest {
 
         assertThat(iron.length("engagement")).isGreaterThan(steel.length("engagement"));
         assertThat(soft.length("engagement")).isGreaterThan(iron.length("engagement"));
+    }
+
+    /** A square thread half a pitch wide, by hand: Le = 2 As / (π D1 / 2), no flank to widen it. */
+    @Test
+    void engagement_ofSquareThread_isByHand() {
+        ScrewThread square = ScrewThread.parse("1-5 square");
+        double area = new BoltStrength(square).tensileAreaMm2();
+
+        assertThat(Ask.of("bolt", "thread", "1-5 square", "grade", "8.8").mm("engagement"))
+                .isCloseTo(4 * area / (Math.PI * square.minorInternal().mm()), within(1e-5));
+    }
+
+    /** As deep as practice has it, half to once the diameter in a nut of the same strength; and a nut's own height is 0.8. */
+    @ParameterizedTest
+    @CsvSource({"1/2 BSW", "1/4 BSF", "2 BA", "G 3/8", "Tr 30x6", "3/4-6 Acme", "M12"})
+    void engagement_ofEveryForm_isAboutHalfTheDiameterAndMore(String thread) {
+        Ask ask = Ask.of("bolt", "thread", thread, "grade", "8.8");
+
+        assertThat(ask.mm("engagement") / ScrewThread.parse(thread).major().mm())
+                .isBetween(0.4, 1.0);
+        assertThat(ask.cautions().stream().anyMatch(say -> say.contains("printed for 60°")))
+                .isEqualTo(!thread.startsWith("M"));
+    }
+
+    /** The two shear areas against the thread's outline cut into slices: the width of metal at a diameter. */
+    @ParameterizedTest
+    @CsvSource({"1/2 BSW, 55", "2 BA, 47.5", "Tr 30x6, 30"})
+    void shearArea_ofOtherFlanks_isTheWidthOfTheThreadThere(String designation, double degrees) {
+        ScrewThread thread = ScrewThread.parse(designation);
+        double pitch = thread.pitch().inMm();
+        double bore = ThreadLimits.find(thread)
+                .orElseThrow()
+                .internal()
+                .orElseThrow()
+                .minor()
+                .most()
+                .orElseThrow()
+                .mm();
+        double effective = ThreadLimits.find(thread)
+                .orElseThrow()
+                .external()
+                .orElseThrow()
+                .effective()
+                .least()
+                .orElseThrow()
+                .mm();
+        // Where the flanks stand half a pitch apart, and from there out by the tangent on either side.
+        double wider = (effective - bore) / 2 * Math.tan(Math.toRadians(degrees / 2)) * 2;
+
+        assertThat(new BoltStrength(thread).boltShearAreaMm2())
+                .isCloseTo(Math.PI * bore * (pitch / 2 + wider) / pitch, within(1e-6));
     }
 
     @ParameterizedTest

@@ -143,7 +143,7 @@ class TappingDrillSumTest {
     }
 
     private static double number(Answer answer, String name) {
-        return ((Figure.Plain) answer.get(name)).number();
+        return ((Figure.Percent) answer.get(name)).number();
     }
 
     @Test

@@ -79,6 +79,17 @@ class GearSumTest {
     }
 
     @Test
+    void pressureAngle_leftOut_isSaidToBeTwentyDegrees() {
+        Ask silent = Ask.of("gear", "teeth", "30", "module", "2");
+        Ask asked = Ask.of("gear", "teeth", "30", "module", "2", "pressureAngle", "20");
+
+        assertThat(silent.mm("base")).isEqualTo(asked.mm("base"));
+        assertThat(silent.working()).anyMatch(step -> step.say().contains("No pressure angle is given"));
+        assertThat(silent.cautions()).anyMatch(say -> say.contains("14½°"));
+        assertThat(asked.working()).noneMatch(step -> step.say().contains("No pressure angle is given"));
+    }
+
+    @Test
     void gear_wronglyAsked_isRefusedBesideItsField() {
         Ask.of("gear", "teeth", "30").isRefusedAt("diametralPitch", "give the diametral pitch");
         Ask.of("gear", "teeth", "30", "module", "2", "diametralPitch", "10").isRefusedAt("diametralPitch", "not both");

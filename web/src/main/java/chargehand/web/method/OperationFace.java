@@ -78,8 +78,8 @@ public record OperationFace(
 
     private static String per(Settings.Feed feed) {
         return switch (feed) {
-            case Settings.Feed.PerTurn perTurn -> " a turn";
-            case Settings.Feed.PerMinute perMinute -> " a minute";
+            case Settings.Feed.PerTurn perTurn -> "/turn";
+            case Settings.Feed.PerMinute perMinute -> "/min";
         };
     }
 
