@@ -1,6 +1,7 @@
 package chargehand.drawing.checking;
 
 import chargehand.drawing.dimension.Placing;
+import chargehand.drawing.picture.Mark;
 import chargehand.drawing.picture.Point;
 import chargehand.drawing.sheet.DrawnSheet;
 import chargehand.drawing.sheet.DrawnView;
@@ -30,11 +31,33 @@ record Claims(DrawnView view, Printed printed, List<Point> tips) {
             for (Placing placing : view.view().placed()) {
                 String says = placing.says();
                 if (says.chars().anyMatch(Character::isDigit)) {
-                    claims.add(new Claims(view, Printed.read(says, sheet.part().unit(), sizes), placing.tips()));
+                    claims.add(new Claims(
+                            view, Printed.read(says, sheet.part().unit(), sizes), ends(placing, origins(view))));
                 }
             }
         }
         return claims;
+    }
+
+    /** Where its arrows point; of a running dimension its origin too, where there is a circle and no arrow. */
+    private static List<Point> ends(Placing placing, List<Point> origins) {
+        List<Point> ends = new ArrayList<>(placing.tips());
+        if (ends.size() == 1) {
+            placing.lines().stream()
+                    .map(line -> line.segment().from())
+                    .filter(origins::contains)
+                    .forEach(ends::addFirst);
+        }
+        return ends;
+    }
+
+    /** The circles from which running dimensions begin. */
+    private static List<Point> origins(DrawnView view) {
+        return view.view().placed().stream()
+                .flatMap(placing -> placing.signs().stream())
+                .filter(Mark.Circle.class::isInstance)
+                .map(mark -> ((Mark.Circle) mark).centre())
+                .toList();
     }
 
     boolean isLevel() {

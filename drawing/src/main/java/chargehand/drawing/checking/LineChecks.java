@@ -16,6 +16,9 @@ record LineChecks(Ground ground) {
     /** Two dimension lines that share more than this lie on each other (mm). */
     private static final double SHARED = 0.1;
 
+    /** The circle at the origin of running dimensions is no larger (mm). */
+    private static final double ORIGIN = 2;
+
     List<SheetFault> all() {
         List<SheetFault> faults = new ArrayList<>();
         crossings(new LineRoles(ground), faults);
@@ -27,9 +30,9 @@ record LineChecks(Ground ground) {
         return faults;
     }
 
-    private static void crossings(LineRoles roles, List<SheetFault> faults) {
+    private void crossings(LineRoles roles, List<SheetFault> faults) {
         pairs(roles.dimensions(), (one, other) -> {
-            if (roles.cross(one, other) || share(one, other)) {
+            if (roles.cross(one, other) || (share(one, other) && !runFromOneOrigin(one, other))) {
                 faults.add(at(FaultKind.DIMENSION_LINES_CROSS, one));
             }
         });
@@ -65,6 +68,21 @@ record LineChecks(Ground ground) {
     private static SheetFault at(FaultKind kind, Segment line) {
         Point middle = line.from().between(line.to(), 0.5);
         return SheetFault.of(kind, kind.text(), middle);
+    }
+
+    /** Whether both are running dimensions that begin at one circle. */
+    private boolean runFromOneOrigin(Segment one, Segment other) {
+        return ground.lines().stream()
+                .filter(line -> line.style() == LineStyle.NARROW)
+                .map(Ground.Line::trace)
+                .anyMatch(trace -> trace instanceof Trace.Round circle
+                        && isSmall(circle)
+                        && one.distance(circle.centre()) < LineRoles.ON_LINE
+                        && other.distance(circle.centre()) < LineRoles.ON_LINE);
+    }
+
+    private static boolean isSmall(Trace.Round circle) {
+        return circle.sweep() == 360 && circle.radius() <= ORIGIN;
     }
 
     /** Whether two lines lie along each other. */

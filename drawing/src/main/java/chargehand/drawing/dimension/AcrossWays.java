@@ -13,6 +13,7 @@ import chargehand.part.FlatDepth;
 import chargehand.part.Size;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -29,11 +30,11 @@ record AcrossWays(Subject subject) {
 
     /** One list of ways for each hole. */
     List<List<Placing>> all() {
-        List<List<Placing>> all = new ArrayList<>();
+        List<List<Placing>> all = new ArrayList<>(holes());
         Bearing turn = subject.look().turn();
         for (Across feature : subject.body().across()) {
             switch (feature) {
-                case Across.CrossHole hole -> all.add(hole(hole, wording(hole), Bearing.of(hole, turn)));
+                case Across.CrossHole hole -> {}
                 case Across.TaperPin pin -> all.add(hole(pin.drilled(), wording(pin), Bearing.of(pin, turn)));
                 case Across.Slit slit -> all.add(slit(slit, Bearing.of(slit, turn)));
                 case Across.Keyway keyway -> {}
@@ -41,6 +42,27 @@ record AcrossWays(Subject subject) {
             }
         }
         return all;
+    }
+
+    /** One list of ways for each kind of plain hole: a leader to any one of those alike. */
+    private List<List<Placing>> holes() {
+        Map<String, List<Across.CrossHole>> alike = new LinkedHashMap<>();
+        for (Across feature : subject.body().across()) {
+            if (feature instanceof Across.CrossHole hole) {
+                alike.computeIfAbsent(wording(hole).toString(), key -> new ArrayList<>())
+                        .add(hole);
+            }
+        }
+        return alike.values().stream().map(this::callout).toList();
+    }
+
+    private List<Placing> callout(List<Across.CrossHole> holes) {
+        Wording one = wording(holes.getFirst());
+        Wording all = holes.size() > 1 ? Wording.of(holes.size() + "× ").then(one) : one;
+        Bearing turn = subject.look().turn();
+        return holes.stream()
+                .flatMap(hole -> hole(hole, all, Bearing.of(hole, turn)).stream())
+                .toList();
     }
 
     /** A callout for a flat, from the middle of it or from where it shows at the edge of the view. */

@@ -24,9 +24,8 @@ record AxialTiers(AxialScale scale, Side side) {
             faces.put(scale.x(dimension.from()), dimension.from());
             faces.put(scale.x(dimension.to()), dimension.to());
         }
-        List<Tiered> stack =
-                Tiers.of(spans(dimensions), others.stream().map(scale::x).toList());
-        return new LengthStack(Rail.level(side), outline, x -> reach.applyAsDouble(face(faces, x))).draw(stack);
+        return new LengthStack(Rail.level(side), outline, x -> reach.applyAsDouble(face(faces, x)))
+                .draw(spans(dimensions), others.stream().map(scale::x).toList());
     }
 
     private static Length face(Map<Double, Length> faces, double x) {

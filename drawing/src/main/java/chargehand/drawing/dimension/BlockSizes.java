@@ -81,7 +81,7 @@ public final class BlockSizes {
         List<Span> spans = lengths.entrySet().stream()
                 .map(length -> new Span(0, size(length.getKey()), length.getValue()))
                 .toList();
-        return new LengthStack(rail, 0, along -> 0).draw(Tiers.of(spans, List.of()));
+        return new LengthStack(rail, 0, along -> 0).draw(spans, List.of());
     }
 
     /** One list of ways for each kind of hole: a leader to any one of them. */

@@ -39,6 +39,9 @@ final class Board {
     /** Nearer than this, two lines side by side read as one (mm). */
     private static final double CROWDED = 1.4;
 
+    /** Nearer than this, two dimension lines lie on each other (mm). */
+    private static final double TOO_CLOSE = 0.5;
+
     private final View view;
     private final Obstacles outlines;
     private final Obstacles axes;
@@ -169,6 +172,8 @@ final class Board {
                 Placing.Stroke theirs = other.lines().get(j);
                 if (mine.segment().crosses(theirs.segment())) {
                     cost += crossing(mine.kind(), theirs.kind());
+                } else if (areDimensions(mine, theirs) && mine.segment().isNearer(theirs.segment(), TOO_CLOSE)) {
+                    cost += DIMENSIONS_CROSS;
                 } else if (areLeaders(mine, theirs) && mine.segment().isNearer(theirs.segment(), CROWDED)) {
                     cost += LINES_CROWD;
                 }
@@ -190,6 +195,10 @@ final class Board {
             }
         }
         return cost;
+    }
+
+    private static boolean areDimensions(Placing.Stroke one, Placing.Stroke other) {
+        return one.kind() == Placing.Kind.DIMENSION && other.kind() == Placing.Kind.DIMENSION;
     }
 
     private static boolean areLeaders(Placing.Stroke one, Placing.Stroke other) {

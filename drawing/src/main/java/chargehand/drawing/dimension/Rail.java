@@ -1,6 +1,7 @@
 package chargehand.drawing.dimension;
 
 import chargehand.drawing.picture.Point;
+import chargehand.drawing.sign.Inscription;
 import chargehand.drawing.sign.Local;
 import chargehand.drawing.view.Side;
 
@@ -31,9 +32,13 @@ record Rail(Point origin, double turned, int out) {
         return new Local(at(along, outward), turned);
     }
 
-    /** Where words stand that run outward from there, at the end of an extension line. */
-    Local endwise(double along, double outward, double width) {
-        double up = turned + 90;
-        return out > 0 ? new Local(at(along, outward), up) : new Local(at(along, outward + width), up);
+    /** Where words stand that run outward from there, at the end of an extension line, to be read from below or the right. */
+    Local endwise(double along, double outward, Inscription words) {
+        double half = (words.ascent() - words.descent()) / 2;
+        if (turned == 0) {
+            double start = out > 0 ? outward : outward + words.width();
+            return new Local(at(along + half, start), 90);
+        }
+        return new Local(at(along - half, outward), 0);
     }
 }

@@ -15,15 +15,23 @@ final class Tiers {
     private static final double PER_TIER = 0.5;
     private static final int ROUNDS = 4;
 
+    /** Up to so many lengths any may be moved anywhere in the row; with more, a few places on. */
+    private static final int FEW = 16;
+
+    private static final int NEAREST = 3;
+
     /** More lengths than this are stacked as they come: the search would take too long. */
     private static final int MOST_SEARCHED = 24;
 
     private final List<Double> clear;
+    private final List<Double> beyond;
     private final List<Double> ends;
 
-    private Tiers(List<Span> spans, List<Double> clear) {
+    private Tiers(List<Span> spans, List<Double> clear, List<Double> beyond) {
         this.clear = clear;
+        this.beyond = beyond;
         ends = new ArrayList<>(clear);
+        ends.addAll(beyond);
         spans.forEach(span -> ends.addAll(List.of(span.from(), span.to())));
     }
 
@@ -38,9 +46,10 @@ final class Tiers {
      * Gives each length its tier.
      *
      * @param clear further places that words outside a length should keep away from
+     * @param beyond where extension lines go past all of them
      */
-    static List<Tiered> of(List<Span> spans, List<Double> clear) {
-        Tiers tiers = new Tiers(spans, clear);
+    static List<Tiered> of(List<Span> spans, List<Double> clear, List<Double> beyond) {
+        Tiers tiers = new Tiers(spans, clear, beyond);
         List<Choice> order = spans.stream()
                 .sorted(Comparator.comparingDouble(Span::length).thenComparingDouble(Span::from))
                 .map(span -> new Choice(span, tiers.room(span, true) > tiers.room(span, false)))
@@ -49,10 +58,10 @@ final class Tiers {
     }
 
     /** How badly stacked lengths lie: extension lines through lines and words. */
-    static double crossings(List<Tiered> stack) {
+    static double crossings(List<Tiered> stack, List<Double> beyond) {
         double cost = 0;
         for (Tiered one : stack) {
-            List<Double> passing = passing(one, stack);
+            List<Double> passing = passing(one, stack, beyond);
             cost += CROSSED * passing.stream().filter(one::isCrossedAt).count();
             cost += one.isStruckAt(passing) ? STRUCK : 0;
         }
@@ -60,8 +69,8 @@ final class Tiers {
     }
 
     /** Where the extension lines of lengths further out go past a length. */
-    static List<Double> passing(Tiered one, List<Tiered> stack) {
-        List<Double> passing = new ArrayList<>();
+    static List<Double> passing(Tiered one, List<Tiered> stack, List<Double> beyond) {
+        List<Double> passing = new ArrayList<>(beyond);
         for (Tiered other : stack) {
             if (other.tier() > one.tier()) {
                 passing.add(other.span().from());
@@ -72,7 +81,7 @@ final class Tiers {
     }
 
     private double cost(List<Tiered> stack) {
-        double cost = crossings(stack);
+        double cost = crossings(stack, beyond);
         for (Tiered one : stack) {
             cost += PER_TIER * one.tier();
             cost += CROWDED * clear.stream().filter(one::isCrossedAt).count();
@@ -85,7 +94,7 @@ final class Tiers {
         List<Tiered> stack = stacked(best);
         double least = cost(stack);
         boolean better = true;
-        for (int round = 0; better && round < ROUNDS && (crossings(stack) > 0 || !clear.isEmpty()); round++) {
+        for (int round = 0; better && round < ROUNDS && (crossings(stack, beyond) > 0 || !clear.isEmpty()); round++) {
             better = false;
             for (List<Choice> other : neighbours(best)) {
                 List<Tiered> tried = stacked(other);
@@ -104,8 +113,9 @@ final class Tiers {
     /** Orders that differ in one length: its words on the other side, or its place in the row, or both. */
     private static List<List<Choice>> neighbours(List<Choice> order) {
         List<List<Choice>> all = new ArrayList<>();
+        int reach = Math.max(NEAREST, FEW - order.size());
         for (int i = 0; i < order.size(); i++) {
-            for (int j = 0; j < order.size(); j++) {
+            for (int j = Math.max(0, i - reach); j < Math.min(order.size(), i + reach + 1); j++) {
                 for (Choice moved : List.of(order.get(i), order.get(i).turned())) {
                     List<Choice> other = new ArrayList<>(order);
                     other.remove(i);
@@ -125,10 +135,10 @@ final class Tiers {
             for (Tiered other : stack) {
                 tier = other.span().overlaps(choice.span) ? Math.max(tier, other.tier() + 1) : tier;
             }
-            Tiered tiered = Tiered.of(choice.span, tier, choice.wordsAfter);
+            Tiered tiered = new Tiered(choice.span, tier, choice.wordsAfter);
             while (stack.stream().anyMatch(tiered::clashes)) {
                 tier++;
-                tiered = Tiered.of(choice.span, tier, choice.wordsAfter);
+                tiered = new Tiered(choice.span, tier, choice.wordsAfter);
             }
             stack.add(tiered);
         }

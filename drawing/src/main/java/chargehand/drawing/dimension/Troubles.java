@@ -59,12 +59,21 @@ final class Troubles {
         for (Placing.Stroke mine : one.lines()) {
             for (Placing.Stroke theirs : other.lines()) {
                 boolean both = mine.segment().crosses(theirs.segment())
+                        && !touch(mine.segment(), theirs.segment())
                         && !meetAtTip(mine.segment(), theirs.segment(), one)
                         && !meetAtTip(mine.segment(), theirs.segment(), other);
                 count += both && isTrouble(mine.kind(), theirs.kind()) ? 1 : 0;
             }
         }
         return count;
+    }
+
+    /** Whether one only ends at the other. */
+    private static boolean touch(Segment one, Segment other) {
+        return one.distance(other.from()) < SAME
+                || one.distance(other.to()) < SAME
+                || other.distance(one.from()) < SAME
+                || other.distance(one.to()) < SAME;
     }
 
     private static boolean meetAtTip(Segment mine, Segment theirs, Placing placing) {

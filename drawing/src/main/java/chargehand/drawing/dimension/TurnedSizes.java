@@ -15,6 +15,7 @@ import chargehand.part.Bore;
 import chargehand.part.Depth;
 import chargehand.part.End;
 import chargehand.part.Part;
+import chargehand.part.Section;
 import chargehand.part.Size;
 import chargehand.part.shape.Solid;
 import java.util.ArrayList;
@@ -23,6 +24,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** All sizes of a turned part on its side view. */
 public final class TurnedSizes {
@@ -61,20 +63,36 @@ public final class TurnedSizes {
         List<AxialDimension> within = new ArrayList<>(new AcrossWays(subject).positions());
         within.addAll(new InBoreWays(subject).positions());
         bores().forEach(bore -> addDepth(bore, within));
+        boolean half = subject.look().cut() == Cut.HALF;
+        Split best = splits(outside, once(within), half).stream()
+                .reduce((one, other) -> cost(other) < cost(one) ? other : one)
+                .orElseThrow();
+        stack(best.below, Side.BELOW);
+        stack(best.above, Side.ABOVE);
+    }
+
+    /** Which lengths stand below the view and which above it. */
+    private record Split(List<AxialDimension> below, List<AxialDimension> above) {}
+
+    /** The ways to part lengths, best liked first. */
+    private List<Split> splits(List<AxialDimension> outside, List<AxialDimension> within, boolean half) {
         List<AxialDimension> all = new ArrayList<>(outside);
         all.addAll(within);
-        if (crossings(once(all)) <= crossings(outside) + crossings(once(within))) {
-            stack(once(all), Side.BELOW);
-        } else {
-            boolean half = subject.look().cut() == Cut.HALF;
-            stack(outside, half ? Side.ABOVE : Side.BELOW);
-            stack(once(within), half ? Side.BELOW : Side.ABOVE);
-        }
+        Length whole = subject.body().length();
+        Map<Boolean, List<AxialDimension>> parted = all.stream()
+                .collect(Collectors.partitioningBy(length -> length.length().equals(whole)));
+        return List.of(
+                new Split(once(all), List.of()),
+                half ? new Split(within, outside) : new Split(outside, within),
+                new Split(once(parted.get(false)), once(parted.get(true))));
+    }
+
+    private double cost(Split split) {
+        return crossings(split.below) + crossings(split.above);
     }
 
     private double crossings(List<AxialDimension> lengths) {
-        List<Span> spans = new AxialTiers(subject.look().scale(), Side.BELOW).spans(lengths);
-        return Tiers.crossings(Tiers.of(spans, List.of()));
+        return LengthStack.crossings(new AxialTiers(subject.look().scale(), Side.BELOW).spans(lengths));
     }
 
     private void stack(List<AxialDimension> lengths, Side side) {
@@ -165,8 +183,11 @@ public final class TurnedSizes {
     private void placeRest() {
         List<List<Placing>> ways = new ArrayList<>();
         for (int i = 0; i < subject.body().outside().size(); i++) {
-            ways.addAll(new SectionWays(subject, i).all());
+            if (!(subject.body().outside().get(i) instanceof Section.Groove)) {
+                ways.addAll(new SectionWays(subject, i).all());
+            }
         }
+        ways.addAll(new GrooveWays(subject).all());
         if (subject.look().cut() != Cut.NONE) {
             bores().forEach(bore -> ways.add(new BoreWays(subject, bore).all()));
         }
