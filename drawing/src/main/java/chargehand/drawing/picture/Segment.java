@@ -44,16 +44,20 @@ public record Segment(Point from, Point to) {
 
     /** Whether the two cross at one point, neither touching the other only with an end. */
     public boolean crosses(Segment other) {
-        if (isApart(other, 0)) {
+        return !isApart(other, 0) && crosses(other.from.x(), other.from.y(), other.to.x(), other.to.y());
+    }
+
+    /** The same for a line given by its ends: layouts ask this a million times, so nothing is made on the way. */
+    private boolean crosses(double fromX, double fromY, double toX, double toY) {
+        double otherDx = toX - fromX;
+        double otherDy = toY - fromY;
+        double turn = dx() * otherDy - dy() * otherDx;
+        if (turn * turn <= PARALLEL * square() * (otherDx * otherDx + otherDy * otherDy)) {
             return false;
         }
-        double turn = dx() * other.dy() - dy() * other.dx();
-        if (turn * turn <= PARALLEL * square() * other.square()) {
-            return false;
-        }
-        double x = other.from.x() - from.x();
-        double y = other.from.y() - from.y();
-        double here = (x * other.dy() - y * other.dx()) / turn;
+        double x = fromX - from.x();
+        double y = fromY - from.y();
+        double here = (x * otherDy - y * otherDx) / turn;
         double there = (x * dy() - y * dx()) / turn;
         return here > 0 && here < 1 && there > 0 && there < 1;
     }
@@ -75,24 +79,30 @@ public record Segment(Point from, Point to) {
         if (beside) {
             return false;
         }
-        return box.holds(from) || box.holds(to) || sides(box).stream().anyMatch(this::crosses);
+        return box.holds(from) || box.holds(to) || crossesSides(box.left(), box.top(), box.right(), box.bottom());
     }
 
-    private static List<Segment> sides(Box box) {
-        Point corner = new Point(box.left(), box.top());
-        Point opposite = new Point(box.right(), box.bottom());
-        return along(List.of(
-                corner, new Point(box.right(), box.top()), opposite, new Point(box.left(), box.bottom()), corner));
+    private boolean crossesSides(double left, double top, double right, double bottom) {
+        return crosses(left, top, right, top)
+                || crosses(right, top, right, bottom)
+                || crosses(right, bottom, left, bottom)
+                || crosses(left, bottom, left, top);
     }
 
     /** How far a point lies from this line (mm). */
     public double distance(Point point) {
+        return Math.sqrt(squareTo(point));
+    }
+
+    /** The square of how far a point lies from this line. */
+    private double squareTo(Point point) {
         double square = square();
-        if (square == 0) {
-            return from.distance(point);
-        }
-        double part = ((point.x() - from.x()) * dx() + (point.y() - from.y()) * dy()) / square;
-        return from.between(to, Math.clamp(part, 0.0, 1.0)).distance(point);
+        double x = point.x() - from.x();
+        double y = point.y() - from.y();
+        double part = square == 0 ? 0 : Math.clamp((x * dx() + y * dy()) / square, 0.0, 1.0);
+        double offX = x - part * dx();
+        double offY = y - part * dy();
+        return offX * offX + offY * offY;
     }
 
     /** Whether another line comes nearer to this one than a distance (mm), or crosses it. */
