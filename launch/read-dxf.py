@@ -29,10 +29,10 @@ def counted(text):
 
 
 def main_view(document, part):
-    """What the visible edges cover that reach into the place of the part."""
+    """What the visible edges cover that reach into the place of the part; edges that are there already are drawn as stock."""
     covered = bbox.BoundingBox()
-    for entity in document.modelspace().query("LINE ARC CIRCLE POLYLINE[layer=='OUTLINE']"):
-        box = bbox.extents([entity]) if entity.dxf.layer == "OUTLINE" else None
+    for entity in document.modelspace().query("LINE ARC CIRCLE POLYLINE"):
+        box = bbox.extents([entity]) if entity.dxf.layer in ("OUTLINE", "STOCK") else None
         if box and box.has_data and box.extmin.x < part["right"] - NEAR and box.extmax.x > NEAR:
             if box.extmin.y < part["above"] - NEAR and box.extmax.y > NEAR - part["below"]:
                 covered.extend([box.extmin, box.extmax])
