@@ -4,7 +4,9 @@ import chargehand.measure.Angle;
 import chargehand.measure.Length;
 import chargehand.part.Across;
 import chargehand.part.Body;
+import chargehand.part.Bulge;
 import chargehand.part.CentreHole;
+import chargehand.part.Edge;
 import chargehand.part.End;
 import chargehand.part.FlatDepth;
 import chargehand.part.Hole;
@@ -176,6 +178,33 @@ public final class FeatureParts {
                 .across(new Across.Slit(
                         "slit", t.size("2"), t.size("0"), t.size("50"), Across.Walls.ONE, Angle.degrees(0), Made.HERE))
                 .part("KH-310", "EN8");
+    }
+
+    /** A pipe end with its edge bevelled for a weld all round. */
+    public static Part welded() {
+        Turning t = Turning.mm("Pipe end");
+        Edge bevel = new Edge.WeldPreparation(
+                Edge.Joint.SINGLE_V, t.written("6"), Angle.degrees(30), Optional.of(t.written("2")));
+        return t.round("flange", t.size("90"), "12", t.chamfer("1"), t.plain())
+                .round("pipe", t.size("60"), "80", t.plain(), bevel)
+                .drilled("bore", End.A, "44")
+                .part("KH-312", "S275");
+    }
+
+    /** A handle with half a ball, a swelling grip and a long fillet. */
+    public static Part curved() {
+        Turning t = Turning.mm("Ball handle");
+        curve(t, "15", "0", "30", "15", Bulge.CONVEX);
+        t.round("neck", "14", "8");
+        curve(t, "100", "14", "14", "50", Bulge.CONVEX);
+        t.round("waist", "12", "10");
+        curve(t, "15", "12", "20", "8", Bulge.CONCAVE);
+        return t.round("collar", "20", "10").part("KH-313", "EN1A");
+    }
+
+    private static void curve(Turning t, String radius, String from, String to, String length, Bulge bulge) {
+        Stretch stretch = new Stretch("curve of " + radius + " over " + length, t.size(length), t.plain(), t.plain());
+        t.outside(new Section.Curved(stretch, t.size(from), t.size(to), t.written(radius), bulge));
     }
 
     /** A block whose holes lie one behind another as seen from the front. */

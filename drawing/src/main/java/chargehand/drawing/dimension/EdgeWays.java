@@ -1,6 +1,8 @@
 package chargehand.drawing.dimension;
 
 import chargehand.drawing.picture.Point;
+import chargehand.drawing.sign.Label;
+import chargehand.drawing.sign.WeldSign;
 import chargehand.drawing.sign.Wording;
 import chargehand.drawing.view.Bearing;
 import chargehand.drawing.view.BoreGroove;
@@ -13,6 +15,7 @@ import chargehand.part.Edge;
 import chargehand.part.End;
 import chargehand.part.Section;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -34,6 +37,7 @@ final class EdgeWays {
 
     private final Subject subject;
     private final Map<String, List<Place>> places = new LinkedHashMap<>();
+    private final Map<String, WeldSign> signs = new HashMap<>();
 
     /** A worked corner and where a leader may touch it. */
     private record Place(Point tip, boolean inside, End end) {}
@@ -52,7 +56,7 @@ final class EdgeWays {
         List<List<Placing>> all = new ArrayList<>();
         places.forEach((text, alike) -> {
             if (alike.size() < MANY) {
-                String count = alike.size() > 1 ? alike.size() + "× " : "";
+                String count = alike.size() > 1 && !signs.containsKey(text) ? alike.size() + "× " : "";
                 all.add(alike.stream()
                         .flatMap(place -> ways(place, count + text).stream())
                         .toList());
@@ -77,7 +81,8 @@ final class EdgeWays {
     }
 
     private List<Placing> ways(Place place, String text) {
-        LeaderWays leader = new LeaderWays(Subject.inscription(Wording.size(text)), LEADER);
+        Label label = signs.containsKey(text) ? signs.get(text) : Subject.inscription(Wording.size(text));
+        LeaderWays leader = new LeaderWays(label, LEADER);
         if (place.inside) {
             return leader.beyond(place.tip, Subject.out(place.end));
         }
@@ -186,6 +191,7 @@ final class EdgeWays {
                 Length reach = prepared.reach();
                 Point middle = corner.at(
                         subject.size(reach) / 2, subject.size(prepared.depth().length()) / 2, inside);
+                signs.put(weld(prepared), sign(prepared));
                 place(weld(prepared), new Place(middle, inside, end));
             }
             case Edge.Radius(var radius) -> {
@@ -206,6 +212,24 @@ final class EdgeWays {
                 + prepared.gap()
                         .map(gap -> ", gap " + subject.text().figures(gap))
                         .orElse("");
+    }
+
+    /** The sign of the weld that an edge is prepared for; what it does not say of the edge stands in its fork. */
+    private WeldSign sign(Edge.WeldPreparation prepared) {
+        WeldSign.Shape shape = switch (prepared.joint()) {
+            case SINGLE_V -> WeldSign.Shape.SINGLE_V;
+            case SINGLE_BEVEL -> WeldSign.Shape.SINGLE_BEVEL;
+        };
+        String gap = prepared.gap()
+                .map(size -> ", gap " + subject.text().figures(size))
+                .orElse("");
+        return new WeldSign(
+                shape,
+                subject.text().figures(prepared.depth()),
+                "bevel " + AngleText.seconds(prepared.angle()) + gap,
+                true,
+                true,
+                Placing.HEIGHT);
     }
 
     private void place(String text, Place place) {

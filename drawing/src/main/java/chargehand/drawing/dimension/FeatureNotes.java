@@ -4,6 +4,7 @@ import chargehand.drawing.view.BoreGroove;
 import chargehand.measure.Angle;
 import chargehand.measure.AngleText;
 import chargehand.part.Body;
+import chargehand.part.Edge;
 import chargehand.part.Feature;
 import chargehand.part.InBore;
 import chargehand.part.OnEnd;
@@ -28,6 +29,9 @@ record FeatureNotes(Subject subject) {
         if (body.outside().stream().anyMatch(Section.Knurled.class::isInstance)) {
             notes.add("Knurls by the letters of DIN 82: RAA straight, RGE diamonds raised.");
         }
+        if (body.outside().stream().anyMatch(FeatureNotes::isForWelding)) {
+            notes.add("Welding signs after ISO 2553, system A; the weld itself is made elsewhere.");
+        }
         if (body.onEnds().stream().anyMatch(OnEnd.Centre.class::isInstance)) {
             notes.add(body.onEnds().stream()
                     .filter(OnEnd.Centre.class::isInstance)
@@ -45,6 +49,11 @@ record FeatureNotes(Subject subject) {
             body.outside().forEach(section -> was(section, notes));
         }
         return notes;
+    }
+
+    private static boolean isForWelding(Section section) {
+        return section.stretch().atA() instanceof Edge.WeldPreparation
+                || section.stretch().atB() instanceof Edge.WeldPreparation;
     }
 
     private void was(Section section, List<String> notes) {

@@ -72,14 +72,15 @@ record LeaderWays(Label label, double base) {
     private Placing way(Point tip, double direction, double length, double dislike) {
         Point elbow = tip.towards(direction, length);
         int lean = elbow.x() >= tip.x() ? 1 : -1;
+        Label reached = label.reached(lean > 0);
         Point end = elbow.moved(lean * SHELF, 0);
-        double start = lean > 0 ? end.x() + CLEAR : end.x() - CLEAR - label.width();
-        double middle = (label.ascent() - label.descent()) / 2;
+        double start = lean > 0 ? end.x() + CLEAR : end.x() - CLEAR - reached.width();
+        double middle = (reached.ascent() - reached.descent()) / 2;
         return Placing.pen()
                 .line(Placing.Kind.LEADER, tip, elbow)
                 .line(Placing.Kind.LEADER, elbow, end)
                 .arrow(tip, direction + 180)
-                .label(label, Local.at(new Point(start, end.y() + middle)))
+                .label(reached, Local.at(new Point(start, end.y() + middle)))
                 .at(base + PER_MM * length + dislike);
     }
 }

@@ -18,6 +18,15 @@ public interface Label {
     /** Its marks, beginning at a frame's origin. */
     List<Mark> marks(Local frame);
 
+    /**
+     * This label as it stands at a leader.
+     *
+     * @param leaderLeft whether the leader comes from the left rather than from the right
+     */
+    default Label reached(boolean leaderLeft) {
+        return this;
+    }
+
     /** The upright box it covers in a frame turned by whole quarters. */
     default Box box(Local frame) {
         return Box.around(List.of(

@@ -4,6 +4,7 @@ import chargehand.drawing.lettering.Lettering;
 import chargehand.drawing.picture.Ink;
 import chargehand.drawing.picture.LineStyle;
 import chargehand.drawing.picture.Mark;
+import chargehand.drawing.picture.Point;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -15,9 +16,17 @@ import java.util.List;
  * @param size as lettered before it, such as {@code z5} or {@code s8}; empty where the drawing of the edges says it
  * @param tail what stands in the fork, such as {@code 135}; empty for no fork
  * @param allRound whether it goes all round: a circle where the leader meets the line
+ * @param leaderLeft whether the leader meets the line at its left end, the fork being at its right one
  * @param height of the lettering (mm)
  */
-public record WeldSign(Shape shape, String size, String tail, boolean allRound, double height) implements Label {
+public record WeldSign(Shape shape, String size, String tail, boolean allRound, boolean leaderLeft, double height)
+        implements Label {
+    /** From the end of a leader to what stands at it (mm): the reference line goes on over it. */
+    private static final double TO_LEADER = 1;
+
+    /** From what stands at a leader to its bend (mm). */
+    private static final double TO_BEND = 4;
+
     /** From the continuous line to the dashed one, in lettering heights. */
     private static final double DASHED = 0.45;
 
@@ -58,8 +67,17 @@ public record WeldSign(Shape shape, String size, String tail, boolean allRound, 
     }
 
     @Override
+    public Label reached(boolean fromLeft) {
+        return new WeldSign(shape, size, tail, allRound, fromLeft, height);
+    }
+
+    private double fork() {
+        return tail.isEmpty() ? 0 : FORK * height + lettering().width(tail);
+    }
+
+    @Override
     public double width() {
-        return line() + (tail.isEmpty() ? 0 : FORK * height + lettering().width(tail));
+        return line() + fork();
     }
 
     /** The reference line lies where a leader meets a label: half-way between ascent and descent. */
@@ -75,9 +93,11 @@ public record WeldSign(Shape shape, String size, String tail, boolean allRound, 
 
     @Override
     public List<Mark> marks(Local frame) {
-        Local base = frame.moved(0, (ascent() - descent()) / 2);
+        Local base = frame.moved(leaderLeft ? 0 : fork(), (ascent() - descent()) / 2);
+        double from = leaderLeft ? -TO_LEADER : 0;
+        double to = leaderLeft ? line() : line() + TO_LEADER;
         List<Mark> marks = new ArrayList<>();
-        marks.add(narrow(base, 0, 0, line(), 0));
+        marks.add(narrow(base, from, 0, to, 0));
         double low = -DASHED * height;
         marks.add(new Mark.Line(LineStyle.HIDDEN, Ink.INK, base.at(0, low), base.at(line(), low)));
         if (!size.isEmpty()) {
@@ -85,14 +105,22 @@ public record WeldSign(Shape shape, String size, String tail, boolean allRound, 
         }
         marks.addAll(sign(base.moved(before(), 0)));
         if (allRound) {
-            marks.add(new Mark.Circle(LineStyle.NARROW, Ink.INK, base.at(0, 0), 0.4 * height));
+            Point bend = base.at(leaderLeft ? -TO_BEND : line() + TO_BEND, 0);
+            marks.add(new Mark.Circle(LineStyle.NARROW, Ink.INK, bend, 0.4 * height));
         }
-        if (!tail.isEmpty()) {
-            marks.add(narrow(base, line(), 0, line() + 0.6 * height, 0.6 * height));
-            marks.add(narrow(base, line(), 0, line() + 0.6 * height, -0.6 * height));
-            marks.add(Wording.words(base, line() + FORK * height, -0.5 * height, lettering(), tail, Ink.INK));
-        }
+        tail(base, marks);
         return marks;
+    }
+
+    private void tail(Local base, List<Mark> marks) {
+        if (!tail.isEmpty()) {
+            double end = leaderLeft ? line() : 0;
+            double out = leaderLeft ? 0.6 * height : -0.6 * height;
+            marks.add(narrow(base, end, 0, end + out, 0.6 * height));
+            marks.add(narrow(base, end, 0, end + out, -0.6 * height));
+            double words = leaderLeft ? line() + FORK * height : -fork();
+            marks.add(Wording.words(base, words, -0.5 * height, lettering(), tail, Ink.INK));
+        }
     }
 
     private List<Mark> sign(Local base) {

@@ -112,4 +112,16 @@ final class FurtherFeaturesTest {
         assertThat(fitting.foot().notes().lines())
                 .anyMatch(note -> String.join(" ", note).contains("in end A must stay, in end B must not stay"));
     }
+
+    /** ISO 2553, system A, from memory: depth before the sign, what else is to be said in the fork. */
+    @Test
+    void edgeForWelding_isGivenByTheSign() {
+        Fitting fitting = Fitting.of(FeatureParts.welded());
+
+        assertThat(fitting.views().getFirst().view().placed())
+                .extracting(Placing::says)
+                .contains("weld 6 bevel 30°, gap 2");
+        assertThat(fitting.foot().notes().lines())
+                .anyMatch(note -> String.join(" ", note).contains("ISO 2553, system A"));
+    }
 }

@@ -183,6 +183,15 @@ final class FeatureViewsTest {
                 .isFalse();
     }
 
+    /** Half a ball of radius 15 and a swelling of radius 100 over 50: the sagitta is 100 − √(100² − 25²). */
+    @Test
+    void of_curvedSections_followTheirArcs() {
+        Drawn wide = Drawn.of(side(FeatureParts.curved(), Cut.NONE).marks(), LineStyle.WIDE);
+
+        assertThat(wide.heightsAt(7).getLast()).isCloseTo(Math.sqrt(15 * 15 - 8 * 8), within(0.05));
+        assertThat(wide.heightsAt(48).getLast()).isCloseTo(7 + 100 - Math.sqrt(100 * 100 - 25 * 25), within(0.05));
+    }
+
     private static View side(Part part, Cut cut) {
         return SideView.of(look(part, cut, 1));
     }
