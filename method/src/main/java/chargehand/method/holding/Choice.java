@@ -117,6 +117,7 @@ public record Choice(
                 switch (chuck.bearing()) {
                     case Holding.Bearing.Closing closing -> faces;
                     case Holding.Bearing.SoftJaws soft -> faces;
+                    case Holding.Bearing.SplitBush bush -> faces;
                     case Holding.Bearing.Opening opening -> Set.of();
                 };
             case Holding.OnMandrel mandrel -> Set.of();

@@ -28,6 +28,11 @@ final class Costing {
         return minutes(14, 12);
     }
 
+    /** The bush is turned, bored, slit and cleaned first. */
+    static Choice.Costs splitBush(Holding.Support support) {
+        return minutes(50 + supportMinutes(support), 1 + loadingMinutes(support));
+    }
+
     /** Soft jaws are put on and bored to the work first. */
     static Choice.Costs softJaws(Holding.Support support) {
         return minutes(18 + supportMinutes(support), 0.7 + loadingMinutes(support));

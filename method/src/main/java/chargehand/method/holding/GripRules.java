@@ -40,6 +40,9 @@ final class GripRules {
     /** What packing, of one thickness as near as may be, adds to the run-out of jaws on a scroll. */
     static final Length PACKING = Length.mm(0.02);
 
+    /** The run-out of work in a split bush put back against the jaw it was made at. */
+    static final Length SPLIT_BUSH = Length.mm(0.03);
+
     /** The run-out of work between true centres. */
     static final Length CENTRES = Length.mm(0.01);
 

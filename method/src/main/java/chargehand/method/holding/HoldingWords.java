@@ -66,6 +66,15 @@ final class HoldingWords {
         return switch (chuck.bearing()) {
             case Holding.Bearing.Closing(boolean packed) -> packed ? List.of(PACKING) : List.of();
             case Holding.Bearing.Opening(boolean packed) -> packed ? List.of(PACKING) : List.of();
+            case Holding.Bearing.SplitBush(Length outside, Length slit) ->
+                List.of(
+                        "Make a split bush first: Ø " + LengthText.in(outside, unit) + ", bored " + size
+                                + " a close sliding fit, "
+                                + LengthText.in(chuck.grip().length(), unit)
+                                + " long, bore and outside at one setting.",
+                        "Mark it against jaw 1, saw it through along one side, " + LengthText.in(slit, unit)
+                                + " wide, and take off every burr.",
+                        "Bush in the jaws with its mark at jaw 1 and the slit between two jaws, the work in the bush.");
             case Holding.Bearing.SoftJaws() ->
                 List.of(
                         "Put soft jaws on the " + chuck.chuck() + " and close them on a ring or slug behind.",

@@ -71,6 +71,7 @@ final class LatheHoldings {
             chuck.soft()
                     .ifPresent(soft -> GripPlace.list(work, headstock, soft.jawLength())
                             .forEach(place -> addSoft(place, chuck, soft, support)));
+            GripPlace.list(work, headstock, chuck.jawLength()).forEach(place -> addBush(place, chuck, support));
         }
         for (ColletSet collets : lathe.holders().collets()) {
             GripPlace.list(work, headstock, collets.gripLength()).forEach(place -> addCollet(place, collets, support));
@@ -126,6 +127,27 @@ final class LatheHoldings {
                 support,
                 soft.runOut());
         add(place, holding, support, Costing.softJaws(support));
+    }
+
+    /** A split bush is made where soft jaws cannot be bored to the work. */
+    private void addBush(GripPlace place, Chuck chuck, Holding.Support support) {
+        Length grip = place.grip(chuck.jawLength());
+        boolean soft = chuck.soft()
+                .filter(jaws -> jaws.outside().contain(place.diameter()))
+                .isPresent();
+        boolean fits = !soft && place.sides() == 0 && place.gripped() instanceof Choice.Gripped.OnSection;
+        if (fits && isSound(place, grip, chuck.jawLength(), support)) {
+            BushRules.find(chuck, gripped(place, grip))
+                    .map(bush -> new Holding.InChuck(
+                            chuck.name(),
+                            chuck.jaws(),
+                            bush,
+                            gripped(place, grip),
+                            place.headstock(),
+                            support,
+                            GripRules.SPLIT_BUSH))
+                    .ifPresent(held -> add(place, held, support, Costing.splitBush(support)));
+        }
     }
 
     private void add(GripPlace place, Holding.InChuck holding, Holding.Support support, Choice.Costs costs) {

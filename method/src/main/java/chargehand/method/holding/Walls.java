@@ -31,6 +31,9 @@ final class Walls {
     /** Half the angle that a soft jaw bears on, bored to the work (radians): three of them leave gaps of 20°. */
     private static final double SOFT_HALF_WIDTH = Math.toRadians(50);
 
+    /** A split bush leaves only its slit open; three jaws on it press through its wall (radians). */
+    private static final double BUSH_HALF_WIDTH = Math.toRadians(55);
+
     /** A light cut on thin work. */
     private static final Length LIGHT_FEED = Length.mm(0.1);
 
@@ -153,6 +156,7 @@ final class Walls {
             case Holding.Bearing.Closing closing -> 0;
             case Holding.Bearing.Opening opening -> 0;
             case Holding.Bearing.SoftJaws soft -> SOFT_HALF_WIDTH;
+            case Holding.Bearing.SplitBush bush -> BUSH_HALF_WIDTH;
         };
     }
 }

@@ -163,6 +163,14 @@ public sealed interface Holding {
 
         /** Soft jaws, bored where they are to the diameter gripped: they mark nothing and hold all round. */
         record SoftJaws() implements Bearing {}
+
+        /**
+         * A bush bored to the diameter gripped and slit along one side, closed on the work by hard jaws outside it.
+         *
+         * @param outside its diameter, on which the jaws close
+         * @param slit how wide it is slit
+         */
+        record SplitBush(Length outside, Length slit) implements Bearing {}
     }
 
     /** What holds the outer end. */

@@ -7,6 +7,7 @@ import chargehand.method.plan.NotTaken;
 import chargehand.method.plan.Planned;
 import chargehand.method.plan.Planned.Code;
 import chargehand.method.plan.Planned.Reason;
+import chargehand.method.plan.SetUp;
 import chargehand.method.rack.Rack;
 import chargehand.method.replay.Fault;
 import chargehand.method.replay.Proof;
@@ -76,11 +77,37 @@ public final class ProvedPlanner {
     private Outcome proved(Part part, Planned.Ready ready) {
         Proof proof = Replay.of(part, ready.method(), kit);
         return proof.made()
-                ? new Outcome.Proved(ready.method(), proof, ready.weighed(), ready.bound())
+                ? withAids(new Outcome.Proved(ready.method(), proof, ready.weighed(), ready.bound()))
                 : new Outcome.NotHere(proof.faults().stream()
                         .map(ProvedPlanner::reason)
                         .distinct()
                         .toList());
+    }
+
+    /** The method, each set-up that wants a bush made first saying how; none where such a bush cannot be made here. */
+    private Outcome withAids(Outcome.Proved proved) {
+        List<Aids.Aid> aids = new Aids(this).of(proved.method());
+        if (aids.isEmpty()) {
+            return proved;
+        }
+        boolean all = aids.stream().allMatch(aid -> aid.method().isPresent());
+        return all
+                ? new Outcome.Proved(told(proved.method(), aids), proved.proof(), proved.weighed(), proved.bound())
+                : new Outcome.NotHere(List.of(new Reason(
+                        Code.NO_HOLDING,
+                        "It would be held in a split bush, and nothing on the rack makes that bush.",
+                        "A piece of steel or bronze large enough for the bush, or soft jaws.")));
+    }
+
+    private static Method told(Method method, List<Aids.Aid> aids) {
+        List<SetUp> setUps = method.setUps().stream()
+                .map(setUp -> aids.stream()
+                        .filter(aid -> aid.setUp() == setUp.number())
+                        .findFirst()
+                        .map(aid -> setUp.withInstruction(aid.says()))
+                        .orElse(setUp))
+                .toList();
+        return new Method(method.title(), method.issue(), method.count(), method.stock(), setUps, method.cautions());
     }
 
     private static Reason reason(Fault fault) {

@@ -65,6 +65,14 @@ final class Believable {
     /** The thinnest wall that soft jaws press on, since they bear nearly all round. */
     static final double LEAST_WALL_IN_SOFT_JAWS = 1.0 / 60;
 
+    /** The thinnest wall of a split bush that is not crushed, and the thickest that jaws still close. */
+    static final Length LEAST_BUSH_WALL = Length.mm(1.5);
+
+    static final Length MOST_BUSH_WALL = Length.mm(15);
+
+    /** The least run-out of work in a split bush put back into its jaws. */
+    static final Length BUSH_RUN_OUT = Length.mm(0.02);
+
     /** What packing adds to the run-out of jaws on a scroll, at the least. */
     static final Length PACKING = Length.mm(0.01);
 

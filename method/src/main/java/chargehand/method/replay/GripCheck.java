@@ -151,9 +151,12 @@ final class GripCheck {
                 () -> "a dog does not hold on " + faults.size(grip.length()));
     }
 
-    /** Soft jaws are bored round, and bear on nothing with flats. */
+    /** Soft jaws and split bushes are bored round, and bear on nothing with flats. */
     void round() {
-        faults.unless(sides() == 0, Fault.Code.NO_HOLDER, () -> "soft jaws are bored for round work, not for flats");
+        faults.unless(
+                sides() == 0,
+                Fault.Code.NO_HOLDER,
+                () -> "soft jaws and split bushes are bored for round work, not for flats");
     }
 
     /** Bare jaws bear on no surface that is to size already. */

@@ -26,6 +26,7 @@ final class JawsCheck {
             case Holding.Bearing.Closing(boolean packed) -> closing(held, chuck, packed);
             case Holding.Bearing.Opening(boolean packed) -> opening(held, chuck, packed);
             case Holding.Bearing.SoftJaws() -> soft(held, chuck.soft());
+            case Holding.Bearing.SplitBush(var outside, var slit) -> bush(held, chuck, new Bush(outside, slit));
         }
     }
 
@@ -56,6 +57,28 @@ final class JawsCheck {
                 soft.map(Chuck.SoftJaws::jawLength).orElse(held.grip().length()),
                 lathe.room().spindleBore(),
                 HoldingCheck.isSupported(held.support()));
+        supported(held);
+    }
+
+    /** A bush as a holding says it is made. */
+    private record Bush(Length outside, Length slit) {}
+
+    private void bush(Holding.InChuck held, Chuck chuck, Bush bush) {
+        Length wall = bush.outside().minus(held.grip().diameter()).half();
+        faults.unless(
+                chuck.grips(bush.outside())
+                        && !chuck.isIndependent()
+                        && !wall.isLessThan(Believable.LEAST_BUSH_WALL)
+                        && !wall.isMoreThan(Believable.MOST_BUSH_WALL)
+                        && bush.slit().isPositive(),
+                Fault.Code.NO_HOLDER,
+                () -> "a split bush of " + faults.size(bush.outside()) + " is too thick or too thin to close on "
+                        + faults.size(held.grip().diameter()) + ", or the " + held.chuck() + " does not take it");
+        trueness(held, Believable.BUSH_RUN_OUT);
+        GripCheck grip = grip(held);
+        grip.round();
+        grip.wall(Believable.LEAST_WALL_IN_SOFT_JAWS);
+        grip.rest(chuck.jawLength(), lathe.room().spindleBore(), HoldingCheck.isSupported(held.support()));
         supported(held);
     }
 

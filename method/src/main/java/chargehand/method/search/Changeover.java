@@ -58,6 +58,8 @@ final class Changeover {
                     case Holding.Bearing.Opening opening -> " opening";
                     case Holding.Bearing.SoftJaws soft ->
                         " soft " + chuck.grip().diameter();
+                    case Holding.Bearing.SplitBush bush ->
+                        " bush " + chuck.grip().diameter();
                 }
                 : "";
     }

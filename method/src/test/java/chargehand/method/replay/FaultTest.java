@@ -41,7 +41,7 @@ final class FaultTest {
     }
 
     @ParameterizedTest
-    @MethodSource({"holding", "bearing", "seat", "plate", "cutting", "inside", "setting", "whole"})
+    @MethodSource({"holding", "bearing", "seat", "plate", "bushed", "cutting", "inside", "setting", "whole"})
     void of_oneThingWrong_faultFound(Wrong wrong) {
         Proof proof = Replay.of(wrong.work().drawn(), wrong.method(), KIT);
         assertThat(proof.made()).isFalse();
@@ -53,7 +53,7 @@ final class FaultTest {
 
     @Test
     void codes_allOfThem_areTried() {
-        var tried = Stream.of(holding(), bearing(), seat(), plate(), cutting(), inside(), setting(), whole())
+        var tried = Stream.of(holding(), bearing(), seat(), plate(), bushed(), cutting(), inside(), setting(), whole())
                 .flatMap(wrongs -> wrongs)
                 .map(Wrong::code)
                 .collect(Collectors.toCollection(() -> EnumSet.noneOf(Code.class)));
@@ -232,6 +232,29 @@ final class FaultTest {
     private static Wrong shaft(Code code, String place, String what, UnaryOperator<Holding> change) {
         Method method = Edits.in(SmallWork.SHAFT.method()).holding(2, change);
         return new Wrong(code, place, what, SmallWork.SHAFT, method);
+    }
+
+    @Test
+    void of_ringInASplitBush_made() {
+        Holding bushed = Steps.bushed(Steps.grip(0, 18, 42), End.A, 53);
+        Method method = Edits.in(SmallWork.RING.method()).holding(2, held -> bushed);
+        assertThat(Replay.of(SmallWork.RING.drawn(), method, KIT).faults()).isEmpty();
+    }
+
+    /** What is wrong with a split bush. */
+    static Stream<Wrong> bushed() {
+        return Stream.of(
+                ring(Code.NO_HOLDER, "2.0", "a bush like foil", held -> bush(0, 18, 42, 44)),
+                ring(Code.NO_HOLDER, "2.0", "too thick to close", held -> bush(0, 18, 42, 80)),
+                ring(Code.NO_HOLDER, "2.0", "larger than the jaws take", held -> bush(0, 18, 180, 200)),
+                ring(Code.GRIP_ON_AIR, "2.0", "bored to another size", held -> bush(0, 18, 43, 54)),
+                ring(Code.GRIP_ON_AIR, "2.0", "beyond the work", held -> bush(10, 28, 42, 53)),
+                ring(Code.GRIP_TOO_SHORT, "2.0", "a grip of 1.5", held -> bush(0, 1.5, 42, 53)),
+                ring(Code.NOT_TRUE, "2.0", "truer than a bush is", held -> tooTrue(bush(0, 18, 42, 53))));
+    }
+
+    private static Holding bush(double from, double to, double diameter, double outside) {
+        return Steps.bushed(Steps.grip(from, to, diameter), End.A, outside);
     }
 
     private static Holding tooTrue(Holding held) {

@@ -102,6 +102,11 @@ final class Steps {
         return bearing(new Holding.Bearing.SoftJaws(), grip(from, to, diameter), headstock, 0.02);
     }
 
+    /** In a split bush between the jaws and the work. */
+    static Holding bushed(Holding.Grip grip, End headstock, double outside) {
+        return bearing(new Holding.Bearing.SplitBush(mm(outside), mm(1.5)), grip, headstock, 0.03);
+    }
+
     /** With jaws that open in a finished bore, packed. */
     static Holding opening(double from, double to, double bore, End headstock) {
         return bearing(new Holding.Bearing.Opening(true), grip(from, to, bore), headstock, 0.12);

@@ -27,6 +27,7 @@ public final class HeldIn {
             case Holding.Bearing.Closing closing -> "";
             case Holding.Bearing.Opening opening -> ", opening in the bore";
             case Holding.Bearing.SoftJaws soft -> ", soft jaws";
+            case Holding.Bearing.SplitBush bush -> ", in a split bush";
         };
     }
 

@@ -44,6 +44,7 @@ final class Holds {
         return switch (chuck.bearing()) {
             case Holding.Bearing.Closing(boolean packed) -> closing(chuck, packed ? Hold.Jaws.PACKED : Hold.Jaws.HARD);
             case Holding.Bearing.SoftJaws soft -> closing(chuck, Hold.Jaws.SOFT);
+            case Holding.Bearing.SplitBush bush -> closing(chuck, Hold.Jaws.PACKED);
             case Holding.Bearing.Opening opening -> new Hold.JawsInside(grip(chuck.grip()));
         };
     }

@@ -10,7 +10,7 @@ import chargehand.trade.material.Material;
  * @param wall thickness
  * @param length held
  */
-record SplitBush(double work, double clearance, double wall, double length, Material material) {
+public record SplitBush(double work, double clearance, double wall, double length, Material material) {
     private static final double LEAST_SLIT = 1.5;
     private static final double SLIT_STEP = 0.5;
 
@@ -27,7 +27,7 @@ record SplitBush(double work, double clearance, double wall, double length, Mate
     private static final double THIN = 0.3;
 
     /** The wall to make where none is given: an eighth of the work, within what can be turned and closed. */
-    static double usualWall(double work) {
+    public static double usualWall(double work) {
         return Math.ceil(Math.clamp(work / 8, 2.5, 12) / SLIT_STEP) * SLIT_STEP;
     }
 
@@ -44,7 +44,7 @@ record SplitBush(double work, double clearance, double wall, double length, Mate
     }
 
     /** Wide enough to close on the work, twice over, in half millimetres. */
-    double slit() {
+    public double slit() {
         return Math.max(LEAST_SLIT, Math.ceil(ROOM * Math.PI * clearance / SLIT_STEP) * SLIT_STEP);
     }
 
@@ -63,16 +63,16 @@ record SplitBush(double work, double clearance, double wall, double length, Mate
     }
 
     /** The push of all jaws that closes it so far. */
-    double closingForce() {
+    public double closingForce() {
         return closingPressure() * 2 * Math.PI * meanRadius() * length;
     }
 
     /** The greatest stress as it closes, opposite the slit: moment 2 p R² on a wall of t. */
-    double closingStress() {
+    public double closingStress() {
         return 12 * closingPressure() * Math.pow(meanRadius() / wall, 2);
     }
 
-    double allowedStress() {
+    public double allowedStress() {
         return material.strength()
                 .yield()
                 .map(yield -> YIELD_SHARE * yield.megapascals())
