@@ -9,10 +9,8 @@ import java.util.List;
 final class Entities {
     private static final double ALL_ROUND = 2 * Math.PI - 1e-9;
 
-    /** The values of group 72: where words stand to their place. */
-    private static final int FROM_MIDDLE = 1;
-
-    private static final int FROM_RIGHT = 2;
+    /** The value of group 72 for words between two points. */
+    private static final int FIT = 5;
 
     private static final int HAS_VERTICES = 1;
     private static final int CLOSED = 1;
@@ -116,24 +114,20 @@ final class Entities {
         begin("SEQEND", layer);
     }
 
+    /** Words fit between two points, so that they take the room they were measured for in whatever letters they are shown. */
     private void words(Layer layer, Mark.Words words) {
-        begin("TEXT", layer);
         double width = words.lettering().width(words.text());
-        switch (words.align()) {
-            case LEFT -> place(10, words.at());
-            case MIDDLE -> place(10, words.at().towards(words.turned(), -width / 2));
-            case RIGHT -> place(10, words.at().towards(words.turned(), -width));
-        }
-        groups.number(40, size.size(words.lettering().capitals())).words(1, PlainText.of(words.text()));
-        groups.number(50, words.turned()).words(7, Tables.STYLE);
-        switch (words.align()) {
-            case LEFT -> {}
-            case MIDDLE -> groups.whole(72, FROM_MIDDLE);
-            case RIGHT -> groups.whole(72, FROM_RIGHT);
-        }
-        if (words.align() != Mark.Align.LEFT) {
-            place(11, words.at());
-        }
+        double back = switch (words.align()) {
+            case LEFT -> 0;
+            case MIDDLE -> width / 2;
+            case RIGHT -> width;
+        };
+        Point start = words.at().towards(words.turned(), -back);
+        begin("TEXT", layer);
+        place(10, start).groups.number(40, size.size(words.lettering().capitals()));
+        groups.words(1, PlainText.of(words.text())).number(50, words.turned()).words(7, Tables.STYLE);
+        groups.whole(72, FIT);
+        place(11, start.towards(words.turned(), width));
     }
 
     private void begin(String entity, Layer layer) {

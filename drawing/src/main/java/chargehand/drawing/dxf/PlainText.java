@@ -7,11 +7,14 @@ import java.util.Locale;
  * none is written by its number, which later programs read.
  */
 final class PlainText {
+    /** Two of them would begin one of the spellings below. */
+    private static final String TWO_PERCENT = "%%";
+
     private PlainText() {}
 
     static String of(String words) {
         StringBuilder plain = new StringBuilder();
-        words.codePoints().forEach(character -> plain.append(spelt(character)));
+        words.replace(TWO_PERCENT, "% %").codePoints().forEach(character -> plain.append(spelt(character)));
         return plain.toString();
     }
 
@@ -20,7 +23,6 @@ final class PlainText {
             case 'Ø', '⌀' -> "%%c";
             case '°' -> "%%d";
             case '±' -> "%%p";
-            case '%' -> "%%%";
             case '×' -> "x";
             case '–', '—', '−' -> "-";
             case '‘', '’' -> "'";

@@ -6,7 +6,7 @@ import java.util.List;
 final class Tables {
     static final String STYLE = "STANDARD";
 
-    /** A font found everywhere, no wider than the one that words are measured in. */
+    /** A font found everywhere; words are fitted to their room, whatever stands in for it. */
     private static final String FONT = "arial.ttf";
 
     private static final int ALIGNED = 65;
