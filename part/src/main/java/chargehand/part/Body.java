@@ -118,9 +118,16 @@ public sealed interface Body {
      * @param width along y
      * @param thickness along z
      * @param holes square to the top face
+     * @param cuts what is milled into the top face
      */
-    record Block(Size length, Size width, Size thickness, List<Hole> holes) implements Body {
+    record Block(Size length, Size width, Size thickness, List<Hole> holes, List<BlockCut> cuts) implements Body {
+        /** A block with nothing but holes. */
+        public Block(Size length, Size width, Size thickness, List<Hole> holes) {
+            this(length, width, thickness, holes, List.of());
+        }
+
         public Block {
+            cuts = List.copyOf(cuts);
             holes = List.copyOf(holes);
         }
     }

@@ -5,6 +5,7 @@ import chargehand.measure.AngleText;
 import chargehand.measure.Length;
 import chargehand.measure.Written;
 import chargehand.part.Across;
+import chargehand.part.BlockCut;
 import chargehand.part.Body;
 import chargehand.part.Bore;
 import chargehand.part.Depth;
@@ -364,6 +365,23 @@ final class PartSizes {
         along.add(block.length().length());
         upward.add(block.width().length());
         block.holes().forEach(this::hole);
+        block.cuts().forEach(this::cut);
+    }
+
+    private void cut(BlockCut cut) {
+        sizes.add(cut.depth());
+        switch (cut) {
+            case BlockCut.Slot slot -> {
+                sizes.add(slot.width());
+                sizes.add(slot.at());
+                (slot.along() == BlockCut.Way.X ? upward : along).add(slot.at().length());
+                if (slot.run() instanceof BlockCut.Run.Part(Size from, Size length)) {
+                    sizes.add(from);
+                    sizes.add(length);
+                }
+            }
+            case BlockCut.Step step -> sizes.add(step.width());
+        }
     }
 
     private void hole(Hole hole) {
@@ -376,6 +394,11 @@ final class PartSizes {
             case Hole.Drilled drilled -> diameter(drilled.diameter());
             case Hole.Reamed reamed -> diameter(reamed.diameter());
             case Hole.Tapped tapped -> thread(tapped.thread(), "");
+            case Hole.Counterbored bored -> {
+                diameter(bored.diameter());
+                diameter(bored.head());
+                sizes.add(bored.headDepth());
+            }
         }
     }
 }

@@ -7,6 +7,7 @@ import chargehand.drawing.view.BlockView;
 import chargehand.drawing.view.Side;
 import chargehand.drawing.view.View;
 import chargehand.measure.Length;
+import chargehand.part.BlockCut;
 import chargehand.part.Body;
 import chargehand.part.Depth;
 import chargehand.part.Hole;
@@ -17,6 +18,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * The sizes of a block: all lengths from its left end, all widths from its lower side, like holes called out once.
@@ -39,9 +41,10 @@ public final class BlockSizes {
         View view = BlockView.plan(block, scale);
         Board board = new Board(view, limits);
         BlockSizes sizes = new BlockSizes(block, text, scale);
-        sizes.stack(sizes.lengths(Hole::x, block.length()), Rail.level(Side.BELOW))
+        sizes.stack(sizes.lengths(Hole::x, sizes.places(BlockCut.Way.X), block.length()), Rail.level(Side.BELOW))
                 .forEach(board::add);
-        sizes.stack(sizes.lengths(Hole::y, block.width()), sizes.right()).forEach(board::add);
+        sizes.stack(sizes.lengths(Hole::y, sizes.places(BlockCut.Way.Y), block.width()), sizes.right())
+                .forEach(board::add);
         return new Dimensioned(view, Arranger.place(board, sizes.callouts()).placed(), List.of());
     }
 
@@ -56,7 +59,7 @@ public final class BlockSizes {
     }
 
     /** The positions of holes and the whole length one way, each once, from the nearest on. */
-    private Map<Length, Wording> lengths(Function<Hole, Size> way, Size whole) {
+    private Map<Length, Wording> lengths(Function<Hole, Size> way, List<Size> cuts, Size whole) {
         Map<Length, Wording> lengths = new TreeMap<>();
         for (Hole hole : block.holes()) {
             Size size = way.apply(hole);
@@ -64,8 +67,24 @@ public final class BlockSizes {
                 lengths.putIfAbsent(size.length(), text.size(size));
             }
         }
+        cuts.forEach(size -> lengths.putIfAbsent(size.length(), text.size(size)));
         lengths.put(whole.length(), text.size(whole));
         return lengths;
+    }
+
+    /** Where slots lie, one way. */
+    private List<Size> places(BlockCut.Way way) {
+        List<Size> places = new ArrayList<>();
+        for (BlockCut cut : block.cuts()) {
+            if (cut instanceof BlockCut.Slot slot && slot.along() != way) {
+                places.add(slot.at());
+            } else if (cut instanceof BlockCut.Slot slot
+                    && slot.run() instanceof BlockCut.Run.Part(var from, var length)
+                    && from.length().isPositive()) {
+                places.add(from);
+            }
+        }
+        return places;
     }
 
     private double size(Length length) {
@@ -90,7 +109,35 @@ public final class BlockSizes {
         block.holes()
                 .forEach(hole -> alike.computeIfAbsent(wording(hole).toString(), key -> new ArrayList<>())
                         .add(hole));
-        return alike.values().stream().map(this::callout).toList();
+        List<List<Placing>> ways =
+                new ArrayList<>(alike.values().stream().map(this::callout).toList());
+        block.cuts().forEach(cut -> ways.add(callout(cut)));
+        return ways;
+    }
+
+    private List<Placing> callout(BlockCut cut) {
+        Wording what = switch (cut) {
+            case BlockCut.Slot slot -> Wording.of("slot ").then(text.size(slot.width()));
+            case BlockCut.Step step -> Wording.of("step ").then(text.size(step.width()));
+        };
+        Wording wording = what.then(length(cut))
+                .then(Wording.of(", "))
+                .then(text.size(cut.depth()))
+                .then(Wording.of(" deep"));
+        BlockCut.Area area = cut.area(block);
+        List<Point> tips = Stream.of(0.5, 0.3, 0.7)
+                .map(part -> new Point(
+                        size(area.left().plus(area.right().minus(area.left()).times(part))),
+                        -size(area.lower().plus(area.upper().minus(area.lower()).times(part)))))
+                .toList();
+        return new LeaderWays(Subject.inscription(wording), 0)
+                .past(tips, true, -size(block.width().length()));
+    }
+
+    private Wording length(BlockCut cut) {
+        return cut instanceof BlockCut.Slot slot && slot.run() instanceof BlockCut.Run.Part(var from, var length)
+                ? Wording.of(" × ").then(text.size(length)).then(Wording.of(" long"))
+                : Wording.of(" wide");
     }
 
     private List<Placing> callout(List<Hole> holes) {
@@ -114,7 +161,19 @@ public final class BlockSizes {
             case Hole.Drilled drilled -> text.diameter(drilled.diameter());
             case Hole.Reamed reamed -> text.diameter(reamed.diameter());
             case Hole.Tapped tapped -> SectionWays.thread(tapped.thread(), "");
+            case Hole.Counterbored bored -> text.diameter(bored.diameter());
         };
+        Wording whole = deep(hole, what);
+        return hole instanceof Hole.Counterbored bored
+                ? whole.then(Wording.of(", counterbored "))
+                        .then(text.diameter(bored.head()))
+                        .then(Wording.of(" × "))
+                        .then(text.size(bored.headDepth()))
+                        .then(Wording.of(" deep"))
+                : whole;
+    }
+
+    private Wording deep(Hole hole, Wording what) {
         return switch (hole.depth()) {
             case Depth.Through() -> what.then(Wording.of(" through"));
             case Depth.Blind(Size depth) ->

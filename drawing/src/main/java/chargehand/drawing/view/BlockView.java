@@ -41,13 +41,18 @@ public final class BlockView {
         BlockView view = new BlockView(block, scale);
         view.outline(block.length().length(), block.width().length());
         block.holes().forEach(view::round);
+        new BlockCutLines(block, scale, view.pencil).plan();
         return View.of(view.pencil.marks());
     }
 
     /** Seen from the front, its holes hidden. */
     public static View front(Body.Block block, double scale) {
         BlockView view = new BlockView(block, scale);
-        view.outline(block.length().length(), block.thickness().length());
+        if (block.cuts().isEmpty()) {
+            view.outline(block.length().length(), block.thickness().length());
+        } else {
+            new BlockCutLines(block, scale, view.pencil).front();
+        }
         block.holes().forEach(hole -> view.hidden(hole, hole.x().length()));
         return View.of(view.pencil.marks());
     }
@@ -56,7 +61,11 @@ public final class BlockView {
     public static View left(Body.Block block, double scale) {
         BlockView view = new BlockView(block, scale);
         Length width = block.width().length();
-        view.outline(width, block.thickness().length());
+        if (block.cuts().isEmpty()) {
+            view.outline(width, block.thickness().length());
+        } else {
+            new BlockCutLines(block, scale, view.pencil).left();
+        }
         block.holes().forEach(hole -> view.hidden(hole, width.minus(hole.y().length())));
         return View.of(view.pencil.marks());
     }
@@ -64,8 +73,10 @@ public final class BlockView {
     /** Whether a view from the left tells apart what the front view lays over each other: unlike holes, one behind another. */
     public static boolean needsLeft(Body.Block block) {
         List<Hole> holes = block.holes();
-        return IntStream.range(0, holes.size())
-                .anyMatch(i -> IntStream.range(i + 1, holes.size()).anyMatch(j -> hides(holes.get(i), holes.get(j))));
+        return !block.cuts().isEmpty()
+                || IntStream.range(0, holes.size())
+                        .anyMatch(i ->
+                                IntStream.range(i + 1, holes.size()).anyMatch(j -> hides(holes.get(i), holes.get(j))));
     }
 
     private static boolean hides(Hole one, Hole other) {
@@ -96,6 +107,7 @@ public final class BlockView {
             case Hole.Drilled drilled -> drilled.diameter().length();
             case Hole.Reamed reamed -> reamed.diameter().length();
             case Hole.Tapped tapped -> tapped.thread().minorInternal();
+            case Hole.Counterbored bored -> bored.diameter().length();
         };
     }
 
@@ -117,6 +129,11 @@ public final class BlockView {
         double radius = size(bore(hole)) / 2;
         pencil.put(new Mark.Circle(LineStyle.WIDE, Ink.INK, centre, radius));
         double reach = radius + OVERRUN;
+        if (hole instanceof Hole.Counterbored bored) {
+            double head = size(bored.head().length()) / 2;
+            pencil.put(new Mark.Circle(LineStyle.WIDE, Ink.INK, centre, head));
+            reach = head + OVERRUN;
+        }
         if (thread(hole).isPresent()) {
             double root = radius
                     + Math.max(
@@ -149,6 +166,12 @@ public final class BlockView {
         };
         double floor = Math.min(0, full + (full < 0 ? room(hole, full, half) : 0));
         walls(x, half, top, floor);
+        if (hole instanceof Hole.Counterbored bored) {
+            double head = size(bored.head().length()) / 2;
+            double seat = top + size(bored.headDepth().length());
+            walls(x, head, top, seat);
+            pencil.line(LineStyle.HIDDEN, new Point(x - head, seat), new Point(x + head, seat));
+        }
         thread(hole).ifPresent(thread -> {
             double root = half + Math.max(ThreadLines.LEAST, size(thread.depth()));
             walls(x, root, top, full);

@@ -45,6 +45,8 @@ final class BlockEnd {
                 Fault.Code.NOT_TO_SIZE,
                 () -> "the block comes out different by " + faults.size(difference));
         holes(made);
+        wanted.cuts()
+                .forEach(cut -> faults.add(Fault.Code.NOT_AS_DRAWN, "'" + cut.name() + "' of the block is not made"));
         return worst;
     }
 
@@ -77,6 +79,7 @@ final class BlockEnd {
                         && near(cut.diameter(), drilled.diameter().length());
             case Hole.Reamed reamed ->
                 cut.reamed() && near(cut.diameter(), reamed.diameter().length());
+            case Hole.Counterbored bored -> false;
             case Hole.Tapped tapped ->
                 cut.thread().filter(tapped.thread()::equals).isPresent();
         };

@@ -228,6 +228,7 @@ final class BlockPlanner {
                 tools.reamers().stream()
                         .anyMatch(reamer ->
                                 reamer.diameter().equals(reamed.diameter().length()));
+            case Hole.Counterbored bored -> false;
             case Hole.Tapped tapped ->
                 tools.findTap(tapped.thread().designation()).isPresent();
         };

@@ -3,9 +3,11 @@ package chargehand.method.search;
 import chargehand.method.plan.Planned.Code;
 import chargehand.method.plan.Planned.Reason;
 import chargehand.part.Across;
+import chargehand.part.BlockCut;
 import chargehand.part.Body;
 import chargehand.part.Bore;
 import chargehand.part.Feature;
+import chargehand.part.Hole;
 import chargehand.part.InBore;
 import chargehand.part.OnEnd;
 import chargehand.part.Section;
@@ -21,8 +23,21 @@ final class Unplanned {
     static List<Reason> reasons(Body body) {
         return switch (body) {
             case Body.Turned turned -> reasons(turned);
-            case Body.Block block -> List.of();
+            case Body.Block block -> reasons(block);
         };
+    }
+
+    private static List<Reason> reasons(Body.Block block) {
+        var reasons = new ArrayList<Reason>();
+        for (Hole hole : block.holes()) {
+            if (hole instanceof Hole.Counterbored) {
+                reasons.add(reason("Counterbored holes in blocks", hole.name()));
+            }
+        }
+        for (BlockCut cut : block.cuts()) {
+            reasons.add(reason("Slots and steps in blocks", cut.name()));
+        }
+        return reasons;
     }
 
     private static List<Reason> reasons(Body.Turned body) {
@@ -36,16 +51,16 @@ final class Unplanned {
         }
         for (Feature feature : body.features()) {
             if (!feature.isThere()) {
-                kind(feature).ifPresent(kind -> reasons.add(reason(kind, feature)));
+                kind(feature).ifPresent(kind -> reasons.add(reason(kind, feature.name())));
             }
         }
         return reasons;
     }
 
-    private static Reason reason(String kind, Feature feature) {
+    private static Reason reason(String kind, String name) {
         return new Reason(
                 Code.NOT_PLANNED,
-                kind + " are not planned here yet: " + feature.name() + ".",
+                kind + " are not planned here yet: " + name + ".",
                 "Plan the rest without it, and do it by hand to the drawing.");
     }
 

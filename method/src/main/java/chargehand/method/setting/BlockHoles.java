@@ -93,6 +93,7 @@ public final class BlockHoles {
                 drafts.add(drill(hole, pilot(reamed.diameter().length())));
                 drafts.add(ream(reamed));
             }
+            case Hole.Counterbored bored -> throw new IllegalStateException("counterbores are not planned: " + bored);
             case Hole.Tapped tapped -> {
                 drafts.add(drill(hole, tapped.thread().minorInternal()));
                 drafts.add(tap(tapped));

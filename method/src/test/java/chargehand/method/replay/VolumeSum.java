@@ -47,6 +47,7 @@ final class VolumeSum {
             case Hole.Drilled drilled -> drilled.diameter().length().mm();
             case Hole.Reamed reamed -> reamed.diameter().length().mm();
             case Hole.Tapped tapped -> tapped.thread().minorInternal().mm();
+            case Hole.Counterbored bored -> bored.diameter().length().mm();
         };
     }
 

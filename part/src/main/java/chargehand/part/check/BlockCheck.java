@@ -28,6 +28,9 @@ final class BlockCheck {
         for (int i = 0; i < holes.size(); i++) {
             features.hole(Paths.hole(i), holes.get(i));
         }
+        for (int i = 0; i < block.cuts().size(); i++) {
+            features.cut(Paths.cut(i), block.cuts().get(i));
+        }
         if (findings.isSound()) {
             judgeTogether();
         }
@@ -40,6 +43,11 @@ final class BlockCheck {
             case Hole.Drilled drilled -> sizes.judge(key, drilled.diameter(), Kind.HOLE);
             case Hole.Reamed reamed -> sizes.judge(key, reamed.diameter(), Kind.HOLE);
             case Hole.Tapped tapped -> sizes.judge(key, tapped.thread().major());
+            case Hole.Counterbored bored -> {
+                sizes.judge(key, bored.diameter(), Kind.HOLE);
+                sizes.judge(path + ".head", bored.head(), Kind.HOLE);
+                sizes.judge(path + ".head-depth", bored.headDepth(), Kind.EITHER);
+            }
         }
         sizes.judge(path + ".x", hole.x(), Kind.EITHER);
         sizes.judge(path + ".y", hole.y(), Kind.EITHER);
@@ -49,6 +57,9 @@ final class BlockCheck {
     }
 
     private void judgeTogether() {
+        for (int i = 0; i < block.cuts().size(); i++) {
+            new BlockCutCheck(block, findings).place(Paths.cut(i), block.cuts().get(i));
+        }
         List<Hole> holes = block.holes();
         for (int i = 0; i < holes.size(); i++) {
             Hole hole = holes.get(i);
@@ -66,6 +77,9 @@ final class BlockCheck {
                     diameter(hole),
                     block.width().length());
             bottom(path + ".depth", hole);
+            if (hole instanceof Hole.Counterbored bored) {
+                head(path, bored);
+            }
             for (int j = 0; j < i; j++) {
                 apart(path, hole, holes.get(j));
             }
@@ -78,6 +92,7 @@ final class BlockCheck {
             case Hole.Drilled drilled -> drilled.diameter().length();
             case Hole.Reamed reamed -> reamed.diameter().length();
             case Hole.Tapped tapped -> tapped.thread().majorInternal();
+            case Hole.Counterbored bored -> bored.head().length();
         };
     }
 
@@ -114,11 +129,32 @@ final class BlockCheck {
         }
     }
 
+    private void head(String path, Hole.Counterbored bored) {
+        Length below = switch (bored.depth()) {
+            case Depth.Through() -> block.thickness().length();
+            case Depth.Blind(var depth) -> depth.length();
+        };
+        if (!bored.head().length().isMoreThan(bored.diameter().length())) {
+            findings.fault(
+                    path + ".head",
+                    PartFault.COUNTERBORE_NOT_WIDER,
+                    "A counterbore is wider than its hole, "
+                            + findings.say(bored.diameter().length()) + ".");
+        } else if (!bored.headDepth().length().isLessThan(below.minus(WallCheck.LEAST_WALL))) {
+            findings.fault(
+                    path + ".head-depth",
+                    PartFault.BREAKS_THROUGH,
+                    "This counterbore leaves nothing for a head to bear on: it must be less deep than "
+                            + findings.say(below) + ".");
+        }
+    }
+
     private static Length room(Hole hole) {
         return switch (hole) {
             case Hole.Drilled drilled -> Length.ZERO;
             case Hole.Reamed reamed -> ToolRoom.forReamer(reamed.diameter().length());
             case Hole.Tapped tapped -> ToolRoom.forTap(tapped.thread());
+            case Hole.Counterbored bored -> Length.ZERO;
         };
     }
 
@@ -127,6 +163,7 @@ final class BlockCheck {
             case Hole.Drilled drilled -> DrillPoint.height(drilled.diameter().length());
             case Hole.Reamed reamed -> DrillPoint.height(reamed.diameter().length());
             case Hole.Tapped tapped -> DrillPoint.height(tapped.thread().minorInternal());
+            case Hole.Counterbored bored -> DrillPoint.height(bored.diameter().length());
         };
     }
 

@@ -2,6 +2,7 @@ package chargehand.part.check;
 
 import chargehand.measure.LengthUnit;
 import chargehand.part.Across;
+import chargehand.part.BlockCut;
 import chargehand.part.Bore;
 import chargehand.part.GeneralTolerance;
 import chargehand.part.Hole;
@@ -52,6 +53,10 @@ public final class FeatureCheck {
 
     public void onEnd(String path, OnEnd feature) {
         OnEndCheck.judge(path, feature, sizes, findings);
+    }
+
+    public void cut(String path, BlockCut cut) {
+        BlockCutCheck.judge(path, cut, sizes);
     }
 
     public void hole(String path, Hole hole) {

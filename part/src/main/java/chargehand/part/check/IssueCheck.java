@@ -1,5 +1,6 @@
 package chargehand.part.check;
 
+import chargehand.part.BlockCut;
 import chargehand.part.Body;
 import chargehand.part.DrawingIssue;
 import chargehand.part.Feature;
@@ -28,7 +29,10 @@ final class IssueCheck {
     private static Stream<String> names(Body body) {
         return switch (body) {
             case Body.Turned turned -> turned.features().stream().map(Feature::name);
-            case Body.Block block -> block.holes().stream().map(Hole::name);
+            case Body.Block block ->
+                Stream.concat(
+                        block.holes().stream().map(Hole::name),
+                        block.cuts().stream().map(BlockCut::name));
         };
     }
 

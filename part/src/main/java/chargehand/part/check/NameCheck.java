@@ -36,6 +36,9 @@ final class NameCheck {
                 for (int i = 0; i < block.holes().size(); i++) {
                     name(Paths.hole(i), block.holes().get(i).name());
                 }
+                for (int i = 0; i < block.cuts().size(); i++) {
+                    name(Paths.cut(i), block.cuts().get(i).name());
+                }
             }
         }
     }

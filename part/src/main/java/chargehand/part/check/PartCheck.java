@@ -100,7 +100,9 @@ public final class PartCheck {
     }
 
     private void block(Body.Block block) {
-        if (!isTooMany("holes", block.holes(), MOST_FEATURES)) {
+        boolean tooMany = isTooMany("holes", block.holes(), MOST_FEATURES);
+        tooMany |= isTooMany("cuts", block.cuts(), MOST_BORES);
+        if (!tooMany) {
             new NameCheck(findings).judge(block);
             new BlockCheck(block, findings).judge(features);
         }

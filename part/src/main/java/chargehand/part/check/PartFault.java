@@ -138,6 +138,10 @@ public enum PartFault {
     TIE_RUN_OUT,
     /** A hole that lies off the block. */
     HOLE_OFF_BLOCK,
+    /** A slot or a step that lies off its block or leaves nothing beside it. */
+    CUT_OFF_BLOCK,
+    /** A counterbore no wider than its hole. */
+    COUNTERBORE_NOT_WIDER,
     /** Holes that run into each other. */
     HOLES_OVERLAP
 }

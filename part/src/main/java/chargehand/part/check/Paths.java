@@ -35,6 +35,10 @@ final class Paths {
         return "holes[" + (index + 1) + "]";
     }
 
+    static String cut(int index) {
+        return "cuts[" + (index + 1) + "]";
+    }
+
     static String tie(int index) {
         return "ties[" + (index + 1) + "]";
     }
@@ -86,6 +90,7 @@ final class Paths {
             case Hole.Drilled drilled -> "drill";
             case Hole.Reamed reamed -> "ream";
             case Hole.Tapped tapped -> "tap";
+            case Hole.Counterbored bored -> "counterbore";
         };
     }
 }

@@ -40,7 +40,10 @@ final class TieCheck {
                 turned.inBores().stream().map(InBore::name).forEach(others::add);
                 turned.onEnds().stream().map(OnEnd::name).forEach(others::add);
             }
-            case Body.Block block -> block.holes().forEach(hole -> others.add(hole.name()));
+            case Body.Block block -> {
+                block.holes().forEach(hole -> others.add(hole.name()));
+                block.cuts().forEach(cut -> others.add(cut.name()));
+            }
         }
     }
 

@@ -1,5 +1,6 @@
 package chargehand.part.yaml;
 
+import chargehand.part.BlockCut;
 import chargehand.part.Body;
 import chargehand.part.Depth;
 import chargehand.part.Hole;
@@ -10,18 +11,19 @@ import java.util.Optional;
 
 /** Reads a block with its holes. */
 final class BlockForm {
-    static final List<String> KINDS = List.of("drill", "ream", "tap");
-    private static final List<String> KEYS = List.of("drill", "ream", "tap", "name", "x", "y", "depth", "through");
+    static final List<String> KINDS = List.of("drill", "ream", "tap", "counterbore");
+    private static final List<String> KEYS =
+            List.of("drill", "ream", "tap", "counterbore", "name", "x", "y", "depth", "through", "head", "head-depth");
 
     private BlockForm() {}
 
-    /** Reads the block of a part out of the form of the whole file, its holes read already. */
-    static Optional<Body> read(Form part, List<Hole> holes) {
+    /** Reads the block of a part out of the form of the whole file, its holes and cuts read already. */
+    static Optional<Body> read(Form part, List<Hole> holes, List<BlockCut> cuts) {
         return part.form("block").flatMap(form -> {
             Size length = Values.size(form, "length");
             Size width = Values.size(form, "width");
             Size thickness = Values.size(form, "thickness");
-            return form.build(() -> new Body.Block(length, width, thickness, holes));
+            return form.build(() -> new Body.Block(length, width, thickness, holes, cuts));
         });
     }
 
@@ -41,6 +43,12 @@ final class BlockForm {
         if (kind.equals("tap")) {
             var thread = Values.thread(form, kind);
             return form.build(() -> new Hole.Tapped(name, x, y, depth, thread));
+        }
+        if (kind.equals("counterbore")) {
+            Size diameter = Values.drill(form, kind);
+            Size head = Values.size(form, "head");
+            Size headDepth = Values.size(form, "head-depth");
+            return form.build(() -> new Hole.Counterbored(name, x, y, depth, diameter, head, headDepth));
         }
         boolean drilled = kind.equals("drill");
         Size diameter = drilled ? Values.drill(form, kind) : Values.size(form, kind);

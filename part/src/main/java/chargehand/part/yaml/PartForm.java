@@ -5,6 +5,7 @@ import chargehand.measure.Length;
 import chargehand.measure.LengthUnit;
 import chargehand.measure.Unreadable;
 import chargehand.part.Across;
+import chargehand.part.BlockCut;
 import chargehand.part.Body;
 import chargehand.part.Bore;
 import chargehand.part.Drafting;
@@ -137,18 +138,21 @@ final class PartForm {
                     "A part is turned (" + String.join(", ", TURNED) + ") or a block, not both.");
         } else if (!block && !turned) {
             form.refuse(ReadingFault.KEY_MISSING, "The shape is missing: outside with its sections, or block.");
+        } else if (turned && form.has("cuts")) {
+            form.refuse("cuts", ReadingFault.KEYS_CLASH, "Cuts belong to a block: on a turned part write across.");
         } else if (turned && form.has("holes")) {
             form.refuse("holes", ReadingFault.KEYS_CLASH, "Holes belong to a block: on a turned part write across.");
         }
         Optional<Body> body = turned ? turned() : block ? block() : Optional.empty();
         form.know(TURNED);
-        form.know(List.of("block", "holes"));
+        form.know(List.of("block", "holes", "cuts"));
         return body;
     }
 
     private Optional<Body> block() {
         List<Hole> holes = form.rows("holes", judged(BlockForm::hole, features::hole));
-        return BlockForm.read(form, holes);
+        List<BlockCut> cuts = form.rows("cuts", judged(BlockCutForm::read, features::cut));
+        return BlockForm.read(form, holes, cuts);
     }
 
     /** Reads a feature and judges it by itself, so that its faults are told even when others cannot be read. */

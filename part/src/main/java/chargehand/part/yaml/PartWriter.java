@@ -63,6 +63,7 @@ final class PartWriter {
             }
             lines.end();
         }
+        BlockCutForm.write(block.cuts(), lines);
     }
 
     private void hole(Hole hole, String defaultName) {
@@ -71,11 +72,15 @@ final class PartWriter {
             case Hole.Drilled drilled -> lines.value("drill", SizeText.write(drilled.diameter()));
             case Hole.Reamed reamed -> lines.value("ream", SizeText.write(reamed.diameter()));
             case Hole.Tapped tapped -> lines.value("tap", tapped.thread().designation());
+            case Hole.Counterbored bored -> lines.value("counterbore", SizeText.write(bored.diameter()));
         }
         name(lines, hole.name(), defaultName);
         lines.value("x", SizeText.write(hole.x()));
         lines.value("y", SizeText.write(hole.y()));
         depth(lines, hole.depth());
+        if (hole instanceof Hole.Counterbored bored) {
+            lines.value("head", SizeText.write(bored.head())).value("head-depth", SizeText.write(bored.headDepth()));
+        }
         lines.endEntry();
     }
 

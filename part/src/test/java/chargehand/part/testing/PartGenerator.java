@@ -60,7 +60,11 @@ public final class PartGenerator {
     }
 
     public Part block() {
-        return sound(sizes -> new BlockShapes(random, sizes).body());
+        return sound(sizes -> {
+            var shapes = new BlockShapes(random, sizes);
+            Body.Block body = shapes.body();
+            return range == Range.ALL ? shapes.added(body) : body;
+        });
     }
 
     private Part sound(Function<Sizes, ? extends Body> shape) {

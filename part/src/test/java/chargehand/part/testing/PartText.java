@@ -12,6 +12,7 @@ public final class PartText {
     private final List<String> inBores = new ArrayList<>();
     private final List<String> onEnds = new ArrayList<>();
     private final List<String> holes = new ArrayList<>();
+    private final List<String> cuts = new ArrayList<>();
     private final List<String> ties = new ArrayList<>();
 
     private PartText(String unit, String general) {
@@ -64,6 +65,11 @@ public final class PartText {
         return this;
     }
 
+    public PartText cuts(String... all) {
+        cuts.addAll(List.of(all));
+        return this;
+    }
+
     public PartText ties(String... all) {
         ties.addAll(List.of(all));
         return this;
@@ -79,6 +85,7 @@ public final class PartText {
         list(text, "in-bores", inBores);
         list(text, "on-ends", onEnds);
         list(text, "holes", holes);
+        list(text, "cuts", cuts);
         list(text, "ties", ties);
         return text.toString();
     }
