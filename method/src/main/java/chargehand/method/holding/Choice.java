@@ -22,6 +22,7 @@ import java.util.stream.Stream;
  * @param costs the time to set up once and to load each piece
  * @param instructions how to set it up
  * @param outOfRound how far a hollow place goes out of round under the jaws, so that what is cut in it is lobed after
+ * @param bends how far the work bends from a finishing cut where it is weakest in this holding
  * @param working grip, overhang and run-out as worked out
  */
 public record Choice(
@@ -34,6 +35,7 @@ public record Choice(
         Costs costs,
         List<String> instructions,
         Length outOfRound,
+        Length bends,
         List<Step> working) {
     public Choice {
         faces = Set.copyOf(faces);
@@ -85,7 +87,7 @@ public record Choice(
         record OnCentres() implements Gripped {}
     }
 
-    /** A holding that presses nothing out of round. */
+    /** A holding that presses nothing out of round and in which nothing bends. */
     Choice(
             Machine machine,
             Holding holding,
@@ -96,13 +98,19 @@ public record Choice(
             Costs costs,
             List<String> instructions,
             List<Step> working) {
-        this(machine, holding, work, clear, faces, gripped, costs, instructions, Length.ZERO, working);
+        this(machine, holding, work, clear, faces, gripped, costs, instructions, Length.ZERO, Length.ZERO, working);
     }
 
     /** The same, pressed out of round, with the working of it. */
     Choice pressed(Length by, List<Step> more) {
         List<Step> all = Stream.concat(working.stream(), more.stream()).toList();
-        return new Choice(machine, holding, work, clear, faces, gripped, costs, instructions, by, all);
+        return new Choice(machine, holding, work, clear, faces, gripped, costs, instructions, by, bends, all);
+    }
+
+    /** The same, bending from the tool, with the working of it. */
+    Choice bending(Length by, List<Step> more) {
+        List<Step> all = Stream.concat(working.stream(), more.stream()).toList();
+        return new Choice(machine, holding, work, clear, faces, gripped, costs, instructions, outOfRound, by, all);
     }
 
     /** The run-out to expect in this holding, against what it is held by. */

@@ -217,16 +217,30 @@ final class LatheHoldings {
         boolean open = support instanceof Holding.Support.FixedSteady
                 || (support instanceof Holding.Support.None && overhang.slenderness() <= GripRules.most(support));
         Set<End> faces = open ? EnumSet.of(free) : EnumSet.noneOf(End.class);
+        Overhang weakest = weakest(place, support);
         return new Choice(
-                lathe,
-                holding,
-                Choice.Work.TURNING,
-                clear(place, support),
-                faces,
-                place.gripped(),
-                work.isLong() ? Costing.onBar(costs) : costs,
-                HoldingWords.instructions(holding, place, overhang, lathe.unit()),
-                HeldWorking.of(stands(place, support), support, holding.runOut(), lathe.unit()));
+                        lathe,
+                        holding,
+                        Choice.Work.TURNING,
+                        clear(place, support),
+                        faces,
+                        place.gripped(),
+                        work.isLong() ? Costing.onBar(costs) : costs,
+                        HoldingWords.instructions(holding, place, overhang, lathe.unit()),
+                        HeldWorking.of(stands(place, support), support, holding.runOut(), lathe.unit()))
+                .bending(walls.bending().of(weakest, support), walls.bending().working(weakest, support, lathe.unit()));
+    }
+
+    /** The stretch that bends from the tool: what may be cut, or all the way to a centre. */
+    private Overhang weakest(GripPlace place, Holding.Support support) {
+        End free = place.headstock().other();
+        return switch (support) {
+            case Holding.Support.None none ->
+                Overhang.between(work, place.jawFront(), Overhang.stiffTo(work, place, GripRules.MOST_UNSUPPORTED));
+            case Holding.Support.FixedSteady steady -> Overhang.between(work, steady.at(), work.face(free));
+            case Holding.Support.Centre centre -> Overhang.of(work, place);
+            case Holding.Support.TravellingSteady steady -> Overhang.of(work, place);
+        };
     }
 
     /** What bends: all that stands out, or what lies between the jaws and a fixed steady. */

@@ -40,7 +40,7 @@ final class Walls {
     private static final Length LIGHT_DEPTH = Length.mm(0.5);
 
     /** The force on each square millimetre of chip where nobody has published one for the metal (N/mm²). */
-    private static final double MIDDLING_FORCE = 2500;
+    static final double MIDDLING_FORCE = 2500;
 
     /** Friction of dry metal on jaws. */
     private static final double FRICTION = 0.2;
@@ -53,12 +53,19 @@ final class Walls {
     private final Profile inner;
     private final Profile outer;
     private final Material material;
+    private final Bending bending;
 
     Walls(Body.Turned body, Material material) {
         Solid solid = Solid.of(body);
         this.inner = solid.inner();
         this.outer = solid.outer();
         this.material = material;
+        this.bending = new Bending(material);
+    }
+
+    /** How the work bends before its walls give. */
+    Bending bending() {
+        return bending;
     }
 
     /** The hollow of the finished part. */

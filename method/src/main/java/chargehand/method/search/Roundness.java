@@ -5,6 +5,7 @@ import chargehand.method.holding.Choice;
 import chargehand.method.task.Task;
 import chargehand.method.work.Standing;
 import chargehand.part.Bore;
+import chargehand.part.End;
 import chargehand.part.Part;
 import chargehand.part.Section;
 import chargehand.part.Size;
@@ -13,11 +14,12 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
- * Whether what is cut in a holding is round enough once the jaws let go: what they press it out of round by is no more than
- * half of the tolerance. Solid work gives nothing, so an outside counts once the work is hollow.
+ * Whether what is cut in a holding comes out round and straight enough. What jaws press a wall out of round by, and what work
+ * that bends from the tool comes out larger by, is each no more than half of the tolerance. Solid work is not pressed out of
+ * round, so an outside counts once the work is hollow.
  */
 final class Roundness {
-    /** The share of a tolerance that lobes may use (common practice). */
+    /** The share of a tolerance that lobes or bending may use (common practice). */
     private static final double SHARE = 0.5;
 
     private final Part part;
@@ -27,6 +29,31 @@ final class Roundness {
     }
 
     boolean holds(Standing work, Choice choice, BitSet together, int number) {
+        return isStiff(work, choice, work.tasks().get(number)) && isRound(work, choice, together, number);
+    }
+
+    /** What is turned where the work bends comes out larger by twice as much, less and less towards the jaws. */
+    private boolean isStiff(Standing work, Choice choice, Task task) {
+        if (choice.bends().isZero() || !(task instanceof Task.Turned turned)) {
+            return true;
+        }
+        Length larger = choice.bends().times(2 * Math.pow(howFarOut(work, choice, turned.index()), 3));
+        return isWithin(task, larger);
+    }
+
+    /** How far from the jaws a section reaches, as a share of what is clear; with a centre all of it counts. */
+    private static double howFarOut(Standing work, Choice choice, int section) {
+        if (choice.isCentred() || choice.faces().size() != 1) {
+            return 1;
+        }
+        End free = choice.faces().iterator().next();
+        Choice.Stretch clear = choice.clear();
+        Length near = free == End.A ? clear.to() : clear.from();
+        Length out = free.distance(near, work.shape().border(section, free));
+        return Math.clamp(out.over(clear.to().minus(clear.from())), 0, 1);
+    }
+
+    private boolean isRound(Standing work, Choice choice, BitSet together, int number) {
         Length lobed = choice.outOfRound();
         if (lobed.isZero()) {
             return true;

@@ -123,4 +123,27 @@ final class HoldingRulesTest {
                                 Holding.InChuck.class,
                                 chuck -> assertThat(chuck.support()).isInstanceOf(Holding.Support.FixedSteady.class)));
     }
+
+    /** Unsupported it would turn larger towards its end than the limits allow, though it is not too slender to be cut. */
+    @Test
+    void plan_slenderStemToFineLimits_isTurnedOnACentre() {
+        String stem = "outside: [{round: 8 %s, name: stem, length: 38}, {round: 20, name: head, length: 8}]\n";
+        assertThat(stemIsHeld(stem.formatted("h7"))).isInstanceOf(Holding.Support.Centre.class);
+        assertThat(stemIsHeld(stem.formatted("h13"))).isInstanceOf(Holding.Support.None.class);
+    }
+
+    private static Holding.Support stemIsHeld(String outside) {
+        Method method = plan(part(outside), 1);
+        SetUp turned = method.setUps().stream()
+                .filter(setUp -> setUp.operations().stream()
+                        .anyMatch(operation -> operation.cut() instanceof Cut.TurnDiameter turn
+                                && turn.diameter().mm() < 9))
+                .findFirst()
+                .orElseThrow();
+        return switch (turned.holding()) {
+            case Holding.InChuck chuck -> chuck.support();
+            case Holding.InCollet collet -> collet.support();
+            default -> throw new AssertionError(turned.holding());
+        };
+    }
 }
