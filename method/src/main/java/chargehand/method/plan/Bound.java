@@ -12,8 +12,9 @@ import java.util.Locale;
  * @param least what nothing that was weighed, or could have been, takes less than; the same where the search came to its end
  * @param stock how many ways of cutting up stock were searched
  * @param stockLeft how many more there were, further down the list
+ * @param shares whether every set-up was weighed that leaves out what it could do, beside those that do all they can
  */
-public record Bound(WorkTime counted, WorkTime least, int stock, int stockLeft) {
+public record Bound(WorkTime counted, WorkTime least, int stock, int stockLeft, boolean shares) {
     /** Below this two times are the same (s). */
     private static final double SAME = 0.5;
 
@@ -38,7 +39,8 @@ public record Bound(WorkTime counted, WorkTime least, int stock, int stockLeft) 
                 : " " + stockLeft + " more, dearer in metal, " + (stockLeft == 1 ? "was" : "were") + " not searched.";
         return isQuickest()
                 ? "The quickest of all that was weighed, on " + ways
-                        + ", a minute counted on for each place that stock is dearer in metal." + left
+                        + ", a minute counted on for each place that stock is dearer in metal; set-ups that leave out what they"
+                        + " could do were weighed " + (shares ? "too." : "in part.") + left
                 : String.format(
                         Locale.ROOT,
                         "The quickest found when the search was ended, on %s: none can take less than %s, so it is at"

@@ -37,6 +37,11 @@ public record SetUp(
         return new SetUp(number, machine, holding, instructions, operations, time, loading, working);
     }
 
+    /** The same set-up in another place of the method. */
+    public SetUp withNumber(int place) {
+        return new SetUp(place, machine, holding, instructions, operations, setting, loading, working);
+    }
+
     /** The same set-up with one more instruction. */
     public SetUp withInstruction(String instruction) {
         var all = new ArrayList<>(instructions);

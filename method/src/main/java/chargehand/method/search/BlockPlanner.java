@@ -70,7 +70,7 @@ final class BlockPlanner {
     }
 
     private Planned ready(Method method, Candidates candidates) {
-        var bound = new Bound(method.time(), method.time(), candidates.fit().size(), 0);
+        var bound = new Bound(method.time(), method.time(), candidates.fit().size(), 0, true);
         return new Planned.Ready(method, weighed, bound);
     }
 

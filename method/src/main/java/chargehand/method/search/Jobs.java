@@ -2,12 +2,15 @@ package chargehand.method.search;
 
 import chargehand.method.holding.Choice;
 import chargehand.method.holding.Holdings;
+import chargehand.method.plan.SetUp;
 import chargehand.method.setting.Job;
 import chargehand.method.setting.Making;
+import chargehand.method.setting.SetUpWriter;
 import chargehand.method.setting.ThreadWays;
 import chargehand.method.work.Standing;
 import java.util.BitSet;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
@@ -20,38 +23,51 @@ final class Jobs {
     private final Trueness trueness;
     private final Unreached unreached;
     private final Allowances allowances;
-    private final Effort effort;
     private final Bidden bidden;
+    private final int pieces;
+    private final SetUpWriter writer;
     private final BitSet reached = new BitSet();
-    private final Map<String, List<Job>> known = new HashMap<>();
+    private final Map<String, List<Job>> every = new HashMap<>();
+    private final Map<String, List<Job>> largest = new HashMap<>();
+    private final Map<Job, SetUp> written = new IdentityHashMap<>();
 
-    Jobs(Making making, ThreadWays ways, Unreached unreached, Effort effort) {
+    /**
+     * The jobs of one part from one piece of stock.
+     *
+     * @param pieces how many are made
+     */
+    Jobs(Making making, ThreadWays ways, Unreached unreached, Bidden bidden, int pieces) {
         this.making = making;
         this.holdings = new Holdings(making.kit(), making.body(), making.material());
         this.ways = ways;
         this.trueness = new Trueness(making.part());
         this.unreached = unreached;
         this.allowances = Allowances.of(making);
-        this.effort = effort;
-        this.bidden = effort.bidden();
+        this.bidden = bidden;
+        this.pieces = pieces;
+        this.writer = new SetUpWriter(making, ways);
     }
 
     /**
      * Of the jobs that do the same on the same machine, the holding that costs least. Work that stands the same takes the same
      * jobs, whatever is on the machine.
+     *
+     * @param all with those that leave out what another does at no more cost
      */
-    List<Job> of(Standing work) {
-        return known.computeIfAbsent(work.key(), key -> worthWeighing(work));
-    }
-
-    private List<Job> worthWeighing(Standing work) {
-        return of(work, choice -> true);
+    List<Job> of(Standing work, boolean all) {
+        String key = work.key();
+        List<Job> jobs = every.computeIfAbsent(key, any -> of(work, choice -> true));
+        return all ? jobs : largest.computeIfAbsent(key, any -> largest(jobs));
     }
 
     /** The same of these holdings alone. */
     List<Job> of(Standing work, Predicate<Choice> holdings) {
-        List<Job> jobs = List.copyOf(cheapest(work, holdings).values());
-        return effort.thorough() ? jobs : largest(jobs);
+        return List.copyOf(cheapest(work, holdings).values());
+    }
+
+    /** A job written out in full as the set-up of this number, once. */
+    SetUp written(Job job, int number) {
+        return written.computeIfAbsent(job, each -> writer.write(number, each)).withNumber(number);
     }
 
     private Map<String, Job> cheapest(Standing work, Predicate<Choice> among) {
@@ -64,8 +80,7 @@ final class Jobs {
                     BitSet todo = new Reach(making.kit(), ways, trueness, held).all(allowed);
                     if (!todo.isEmpty()) {
                         reach(work, todo);
-                        jobs.merge(
-                                key(work, choice, todo), new Job(work, choice, todo, effort.pieces()), this::cheaper);
+                        jobs.merge(key(work, choice, todo), new Job(work, choice, todo, pieces), this::cheaper);
                     }
                 }
             }
@@ -114,7 +129,7 @@ final class Jobs {
     }
 
     private double cost(Job job) {
-        return job.choice().costs().time(effort.pieces()).seconds();
+        return job.choice().costs().time(pieces).seconds();
     }
 
     private BitSet met(Job job) {

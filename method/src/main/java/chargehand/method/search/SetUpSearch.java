@@ -4,7 +4,6 @@ import chargehand.method.holding.Choice;
 import chargehand.method.kit.Lathe;
 import chargehand.method.plan.SetUp;
 import chargehand.method.setting.Job;
-import chargehand.method.setting.Making;
 import chargehand.method.setting.SetUpWriter;
 import chargehand.method.work.Standing;
 import java.util.BitSet;
@@ -26,7 +25,6 @@ import java.util.function.Predicate;
  */
 final class SetUpSearch {
     private final Effort effort;
-    private final SetUpWriter writer;
     private final Remaining remaining;
     private final Jobs jobs;
     private final int firstNumber;
@@ -40,11 +38,10 @@ final class SetUpSearch {
      *
      * @param firstNumber the number of the first set-up it writes
      */
-    SetUpSearch(Making making, SetUpWriter writer, Unreached unreached, Effort effort, int firstNumber) {
+    SetUpSearch(List<Lathe> lathes, Jobs jobs, Effort effort, int firstNumber) {
         this.effort = effort;
-        this.writer = writer;
-        this.remaining = new Remaining(fastest(making.kit().lathes()), effort.pieces());
-        this.jobs = new Jobs(making, writer.threadWays(), unreached, effort);
+        this.remaining = new Remaining(fastest(lathes), effort.pieces());
+        this.jobs = jobs;
         this.firstNumber = firstNumber;
     }
 
@@ -116,7 +113,7 @@ final class SetUpSearch {
         switch (open) {
             case Open.Reached(Way way) -> {
                 if (settled.add(way.key())) {
-                    jobs.of(way.work()).forEach(job -> open(way, job));
+                    jobs.of(way.work(), effort.thorough()).forEach(job -> open(way, job));
                 }
             }
             case Open.Tried tried -> {
@@ -165,7 +162,7 @@ final class SetUpSearch {
     private Way written(Open.Tried tried) {
         effort.patience().spend();
         Way from = tried.from();
-        SetUp written = writer.write(firstNumber + from.steps().size(), tried.job());
+        SetUp written = jobs.written(tried.job(), firstNumber + from.steps().size());
         SetUp setUp = Changeover.after(from.last(), tried.job().choice(), written);
         double seconds = from.seconds() + setUp.time(effort.pieces()).seconds();
         double bound = Math.max(seconds + remaining.seconds(tried.then()), tried.bound());

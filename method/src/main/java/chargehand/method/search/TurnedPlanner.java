@@ -13,7 +13,6 @@ import chargehand.method.plan.SetUp;
 import chargehand.method.setting.Job;
 import chargehand.method.setting.Making;
 import chargehand.method.setting.SawWork;
-import chargehand.method.setting.SetUpWriter;
 import chargehand.method.setting.ThreadWays;
 import chargehand.method.stock.Candidate;
 import chargehand.method.stock.Candidates;
@@ -27,7 +26,9 @@ import chargehand.part.End;
 import chargehand.part.Part;
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Plans a turned part: the best method over the stock candidates and the two ways round to begin. */
@@ -38,7 +39,10 @@ final class TurnedPlanner {
     /** The most set-ups weighed for one part before giving up. */
     private static final long MOST_WEIGHED = 6_000;
 
-    /** The same for whoever is in haste. */
+    /** The most weighed once a method is found, of set-ups that leave out what they could do. */
+    private static final long MOST_AT_SECOND_LOOK = 600;
+
+    /** The most weighed for whoever is in haste. */
     private static final long MOST_IN_HASTE = 1_200;
 
     /** What a dearer use of metal must save to be taken: minutes for each place down the chooser's list. */
@@ -50,6 +54,7 @@ final class TurnedPlanner {
     private final Bidden bidden;
     private final Unreached unreached;
     private final ThreadWays ways;
+    private final Map<Candidate, List<Begun>> begun = new IdentityHashMap<>();
 
     TurnedPlanner(Kit kit, Part part, Body.Turned body, Bidden bidden) {
         this.kit = kit;
@@ -81,8 +86,9 @@ final class TurnedPlanner {
      * @param stock what it is cut from
      * @param work as it stands before the first holding
      * @param sawing the set-up that comes before, if any
+     * @param jobs what can be done on it
      */
-    record Begun(FromStock stock, Standing work, List<SetUp> sawing, int count) {
+    record Begun(FromStock stock, Standing work, List<SetUp> sawing, int count, Jobs jobs) {
         /** What comes before the first holding takes. */
         double seconds() {
             return sawing.stream()
@@ -104,7 +110,8 @@ final class TurnedPlanner {
         var quick = new Effort(count, false, new Patience(hasty ? MOST_IN_HASTE : MOST_WEIGHED), bidden);
         Looked looked = best(candidates, quick);
         if (looked.best().isPresent()) {
-            return ready(looked, quick.patience().spent(), candidates);
+            var second = new Effort(count, true, new Patience(hasty ? 0 : MOST_AT_SECOND_LOOK), bidden);
+            return ready(secondLook(looked, candidates, second), List.of(quick, second), candidates);
         }
         if (hasty) {
             return new Planned.NotHere(unreached.reasons());
@@ -112,7 +119,7 @@ final class TurnedPlanner {
         var thorough = effort(count, true);
         Looked again = best(candidates, thorough);
         return again.best().isPresent()
-                ? ready(again, quick.patience().spent() + thorough.patience().spent(), candidates)
+                ? ready(again, List.of(quick, thorough), candidates)
                 : new Planned.NotHere(unreached.reasons());
     }
 
@@ -121,14 +128,18 @@ final class TurnedPlanner {
         if (!missing().isEmpty()) {
             return List.of();
         }
-        for (boolean thorough : List.of(false, true)) {
-            Effort effort = effort(count, thorough);
-            Looked looked = best(candidates, effort);
-            if (looked.best().isPresent()) {
-                return new WhyNot(this, kit, looked.best().get()).list(names, effort);
-            }
+        return found(count, candidates)
+                .map(found -> new WhyNot(this, kit, found).list(names, effort(count, false)))
+                .orElse(List.of());
+    }
+
+    private Optional<Found> found(int count, Candidates candidates) {
+        Looked quick = best(candidates, effort(count, false));
+        if (quick.best().isEmpty()) {
+            return best(candidates, effort(count, true)).best();
         }
-        return List.of();
+        var second = new Effort(count, true, new Patience(MOST_AT_SECOND_LOOK), bidden);
+        return secondLook(quick, candidates, second).best();
     }
 
     /** What comes out when nobody looks ahead, from the first stock that leads to the end; empty where none does. */
@@ -172,22 +183,39 @@ final class TurnedPlanner {
         return givenByStock ? List.of() : asked;
     }
 
-    private static Planned ready(Looked looked, long weighed, Candidates candidates) {
+    private static Planned ready(Looked looked, List<Effort> efforts, Candidates candidates) {
         Found found = looked.best().orElseThrow();
         int all = candidates.fit().size();
         int searched = Math.min(all, MOST_CANDIDATES);
         var bound = new Bound(
-                WorkTime.seconds(found.seconds()), WorkTime.seconds(looked.least()), searched, all - searched);
+                WorkTime.seconds(found.seconds()),
+                WorkTime.seconds(looked.least()),
+                searched,
+                all - searched,
+                efforts.getLast().patience().isLeft());
+        long weighed =
+                efforts.stream().mapToLong(effort -> effort.patience().spent()).sum();
         return new Planned.Ready(found.method(), weighed, bound);
     }
 
+    /** Weighs set-ups too that leave out what they could do, against what is found already; ended early, it proves nothing. */
+    private Looked secondLook(Looked first, Candidates candidates, Effort effort) {
+        Looked again = best(candidates, effort, first.best());
+        double least = effort.patience().isLeft() ? again.least() : first.least();
+        return new Looked(
+                again.best(), Math.min(least, again.best().map(Found::seconds).orElse(least)));
+    }
+
     private Looked best(Candidates candidates, Effort effort) {
-        Optional<Found> best = Optional.empty();
+        return best(candidates, effort, Optional.empty());
+    }
+
+    private Looked best(Candidates candidates, Effort effort, Optional<Found> known) {
+        Optional<Found> best = known;
         double least = Double.MAX_VALUE;
         List<Candidate> fit = candidates.fit().stream().limit(MOST_CANDIDATES).toList();
         for (int place = 0; place < fit.size(); place++) {
-            var stock = new FromStock(part, fit.get(place), candidates.passedOver());
-            for (Begun begun : begun(stock, effort.pieces())) {
+            for (Begun begun : beginnings(fit.get(place), candidates, effort.pieces())) {
                 double limit = best.map(Found::seconds).orElse(Double.MAX_VALUE);
                 Looked looked = look(begun, effort, limit, place * SECONDS_PER_PLACE);
                 least = Math.min(least, looked.least());
@@ -197,6 +225,12 @@ final class TurnedPlanner {
             }
         }
         return new Looked(best, least);
+    }
+
+    /** The beginnings on a candidate, kept from one look to the next. */
+    private List<Begun> beginnings(Candidate candidate, Candidates candidates, int count) {
+        return begun.computeIfAbsent(
+                candidate, each -> begun(new FromStock(part, each, candidates.passedOver()), count));
     }
 
     /** The best from one blank, if it stays below so many seconds with what the stock counts on. */
@@ -210,13 +244,8 @@ final class TurnedPlanner {
     /** A search for the set-ups that follow on a beginning. */
     SetUpSearch search(Begun begun, Effort effort) {
         unreached.want(begun.work());
-        var making = new Making(part, body, begun.stock().material(), kit);
         return new SetUpSearch(
-                making,
-                new SetUpWriter(making, ways),
-                unreached,
-                effort,
-                begun.sawing().size() + 1);
+                kit.lathes(), begun.jobs(), effort, begun.sawing().size() + 1);
     }
 
     /** The ways round that work from one piece of stock is begun. */
@@ -235,7 +264,8 @@ final class TurnedPlanner {
         List<SetUp> sawing = candidate.way() == Way.FROM_BAR
                 ? List.of()
                 : List.of(SawWork.blanks(kit.saws().getFirst(), blank));
-        return new Begun(stock, Standing.raw(tasks, raw, Given.tasks(tasks, candidate)), sawing, count);
+        var jobs = new Jobs(new Making(part, body, stock.material(), kit), ways, unreached, bidden, count);
+        return new Begun(stock, Standing.raw(tasks, raw, Given.tasks(tasks, candidate)), sawing, count, jobs);
     }
 
     /** The parting slot just beyond the facing allowance on the bar's side. */

@@ -40,7 +40,7 @@ class BoundTest {
 
     @Test
     void says_searchEndedEarly_givesTheGap() {
-        var bound = new Bound(WorkTime.minutes(63), WorkTime.minutes(60), 2, 1);
+        var bound = new Bound(WorkTime.minutes(63), WorkTime.minutes(60), 2, 1, false);
         assertThat(bound.isQuickest()).isFalse();
         assertThat(bound.gap()).isEqualTo(0.05, within(1e-9));
         assertThat(bound.says())

@@ -70,10 +70,11 @@ class OptimumTest {
                 "outside: [{round: 12, length: 15}, {round: 8, length: 12}]\n",
                 "outside: [{round: 8, length: 10}, {round: 14, length: 6}, {round: 10, length: 12}]\n",
                 "outside: [{round: 14, length: 18}]\ninside: [{drill: 6}]\n",
-                "outside: [{round: 10, length: 20}, {round: 14, length: 8}]\ninside: [{drill: 5, depth: 12}]\n",
+                "outside: [{round: 10, length: 20}, {round: 14, length: 8}]\ninside: [{drill: 5, from: A, depth: 12}]\n",
                 "outside: [{thread: M10, length: 12}, {round: 14, length: 10}]\n",
                 "outside: [{round: 6, length: 40}]\n",
-                "outside: [{round: 8, length: 12}, {round: 12, length: 10}]\nties: [{of: 8 mm round, run-out: 0.03, to: 12 mm round}]\n"
+                "outside: [{round: 8, name: neck, length: 12}, {round: 12, name: head, length: 10}]\n"
+                        + "ties: [{run-out: 0.03, of: neck, to: head}]\n"
             })
     void plan_smallPart_isAsQuickAsTheQuickestOfEveryWay(String features) {
         Part part = part(features);
