@@ -7,6 +7,7 @@ import chargehand.drawing.sheet.DrawnSheet;
 import chargehand.drawing.sheet.DrawnView;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /**
  * Everything that is said at sizes on a sheet, and where its arrows point.
@@ -16,6 +17,9 @@ import java.util.List;
  */
 record Claims(DrawnView view, Printed printed, List<Point> tips) {
     private static final double SAME = 1e-6;
+
+    /** The scale of a view of its own, in its title. */
+    private static final Pattern SCALE = Pattern.compile("^[A-Z] +\\d+:\\d+$");
 
     Claims {
         tips = List.copyOf(tips);
@@ -30,7 +34,8 @@ record Claims(DrawnView view, Printed printed, List<Point> tips) {
         for (DrawnView view : views) {
             for (Placing placing : view.view().placed()) {
                 String says = placing.says();
-                if (says.chars().anyMatch(Character::isDigit)) {
+                if (says.chars().anyMatch(Character::isDigit)
+                        && !SCALE.matcher(says).find()) {
                     claims.add(new Claims(
                             view, Printed.read(says, sheet.part().unit(), sizes), ends(placing, origins(view))));
                 }
@@ -44,6 +49,7 @@ record Claims(DrawnView view, Printed printed, List<Point> tips) {
         List<Point> ends = new ArrayList<>(placing.tips());
         if (ends.size() == 1) {
             placing.lines().stream()
+                    .filter(line -> line.kind() == Placing.Kind.DIMENSION)
                     .map(line -> line.segment().from())
                     .filter(origins::contains)
                     .forEach(ends::addFirst);

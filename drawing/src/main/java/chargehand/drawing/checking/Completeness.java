@@ -56,12 +56,10 @@ final class Completeness {
     private void tree(DrawnView.Shows shows, boolean level, Collection<Length> positions) {
         Map<Length, Length> above = new HashMap<>();
         for (Claims claim : claims) {
-            if (claim.view().shows() == shows && (level ? claim.isLevel() : claim.isUpright())) {
-                Optional<Length> one = position(claim, 0, level, positions);
-                Optional<Length> other = position(claim, 1, level, positions);
-                if (one.isPresent() && other.isPresent() && !join(above, one.orElseThrow(), other.orElseThrow())) {
-                    twice("length " + claim.printed().text());
-                }
+            boolean here = claim.view().shows() == shows
+                    || (shows == DrawnView.Shows.SIDE && claim.view().shows() == DrawnView.Shows.DETAIL);
+            if (here && (level ? claim.isLevel() : claim.isUpright())) {
+                join(above, claim, level, positions);
             }
         }
         Length first = root(above, positions.iterator().next());
@@ -70,6 +68,27 @@ final class Completeness {
                 .map(position -> root(above, position))
                 .distinct()
                 .forEach(position -> missing("where " + position + " lies along"));
+    }
+
+    /** Joins what a length lies between; one that holds several times, all neighbours that are so far apart. */
+    private void join(Map<Length, Length> above, Claims claim, boolean level, Collection<Length> positions) {
+        Optional<Length> one = position(claim, 0, level, positions);
+        Optional<Length> other = position(claim, 1, level, positions);
+        if (one.isEmpty() || other.isEmpty()) {
+            return;
+        }
+        if (!join(above, one.orElseThrow(), other.orElseThrow())) {
+            twice("length " + claim.printed().text());
+        }
+        if (claim.printed().times() > 1) {
+            Length apart = one.orElseThrow().minus(other.orElseThrow()).abs();
+            List<Length> sorted = positions.stream().sorted().toList();
+            for (int i = 1; i < sorted.size(); i++) {
+                if (sorted.get(i).minus(sorted.get(i - 1)).equals(apart)) {
+                    join(above, sorted.get(i - 1), sorted.get(i));
+                }
+            }
+        }
     }
 
     private static Optional<Length> position(Claims claim, int tip, boolean level, Collection<Length> positions) {

@@ -96,7 +96,7 @@ final class SizeChecks {
             return;
         }
         switch (claim.view().shows()) {
-            case SIDE -> {
+            case SIDE, DETAIL -> {
                 if (claim.isLevel()) {
                     along(claim, sizes.along());
                 } else if (claim.isUpright()) {

@@ -46,7 +46,7 @@ final class Arranger {
         best.arrange(ways);
         if (best.quarrel() > PEACE) {
             List<List<Way>> rightward = rightward(ways);
-            for (List<List<Way>> order : List.of(rightward, rightward.reversed())) {
+            for (List<List<Way>> order : List.of(rightward, rightward.reversed(), ways.reversed())) {
                 Arranger other = new Arranger(start.copy());
                 other.arrange(order);
                 best = other.total() < best.total() ? other : best;

@@ -19,8 +19,8 @@ final class Board {
     private static final double WORDS_ON_LINE = 3_000;
     private static final double DIMENSIONS_CROSS = 500;
     private static final double EXTENSION_CROSSES_DIMENSION = 50;
-    private static final double LEADERS_CROSS = 150;
-    private static final double LEADER_CROSSES_DIMENSION = 100;
+    private static final double LEADERS_CROSS = 500;
+    private static final double LEADER_CROSSES_DIMENSION = 400;
     private static final double LEADER_CROSSES_EXTENSION = 40;
     private static final double LINES_CROWD = 40;
     private static final double WORDS_IN_A_ROW = 20;
@@ -160,6 +160,10 @@ final class Board {
         double cost = 0;
         for (int i = 0; i < other.lines().size(); i++) {
             cost += other.lines().get(i).segment().meets(near) ? WORDS_ON_LINE : 0;
+        }
+        for (int i = 0; i < other.arrows().size(); i++) {
+            Placing.Pointed arrow = other.arrows().get(i);
+            cost += near.holds(arrow.tip().towards(arrow.direction(), -Arrow.LENGTH / 2)) ? WORDS_ON_LINE : 0;
         }
         return cost;
     }

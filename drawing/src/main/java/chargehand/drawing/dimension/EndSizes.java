@@ -6,18 +6,19 @@ import chargehand.drawing.sign.Local;
 import chargehand.drawing.sign.Wording;
 import chargehand.drawing.view.EndView;
 import chargehand.drawing.view.Look;
+import chargehand.drawing.view.Side;
 import chargehand.drawing.view.View;
 import chargehand.measure.Length;
 import chargehand.part.End;
 import chargehand.part.Section;
 import chargehand.part.shape.Solid;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /** An end view with the sizes over flats below it. */
 public final class EndSizes {
-    private static final double GAP = 1;
-    private static final double OVERSHOOT = 2;
     private static final double TITLE = 3.5;
 
     /** How much less than sharp corners must be before their diameter is given, as a part of it. */
@@ -52,31 +53,35 @@ public final class EndSizes {
     private static List<Placing> placed(Solid solid, SizeText text, double scale, List<Section.Polygon> given) {
         double outline = scale * solid.outer().most(Length.ZERO, solid.length()).mm();
         List<Placing> placed = new ArrayList<>();
+        Map<Double, Double> ends = new HashMap<>();
+        List<Span> spans = new ArrayList<>();
         for (Section.Polygon polygon : given) {
             if (polygon.sides() % 2 == 0) {
-                double y = outline + LengthStack.FIRST + LengthStack.NEXT * placed.size();
-                placed.add(overFlats(polygon, text, scale, y));
+                double flat = scale * polygon.flats().length().mm() / 2;
+                ends.put(flat, flatEnd(polygon, scale));
+                spans.add(new Span(-flat, flat, overFlats(polygon, text)));
             }
         }
+        LengthStack stack =
+                new LengthStack(Rail.level(Side.BELOW), outline, x -> ends.getOrDefault(Math.abs(x), outline));
+        placed.addAll(stack.draw(spans, List.of()));
         given.stream()
                 .filter(EndSizes::isBlunt)
                 .forEach(polygon -> placed.add(overCorners(polygon, text, scale, outline)));
         return placed;
     }
 
-    private static Placing overFlats(Section.Polygon polygon, SizeText text, double scale, double y) {
+    /** How far from the middle of a flat its end lies (mm). */
+    private static double flatEnd(Section.Polygon polygon, double scale) {
         double flat = scale * polygon.flats().length().mm() / 2;
         double corner = scale * polygon.corners().mm() / 2;
         double sharp = flat * Math.tan(Math.PI / polygon.sides());
-        double end = Math.min(sharp, Math.sqrt(Math.max(0, corner * corner - flat * flat)));
-        Placing.Pen pen = Placing.pen();
-        for (double x : new double[] {-flat, flat}) {
-            pen.line(Placing.Kind.EXTENSION, new Point(x, end + GAP), new Point(x, y + OVERSHOOT));
-        }
+        return Math.min(sharp, Math.sqrt(Math.max(0, corner * corner - flat * flat)));
+    }
+
+    private static Wording overFlats(Section.Polygon polygon, SizeText text) {
         Wording size = text.size(polygon.flats());
-        Wording wording = polygon.sides() == 4 ? Wording.of(Wording.SQUARE).then(size) : size.then(Wording.of(" A/F"));
-        new LinearDimension(Local.at(new Point(-flat, y)), 2 * flat, wording).draw(pen, true);
-        return pen.at(0);
+        return polygon.sides() == 4 ? Wording.of(Wording.SQUARE).then(size) : size.then(Wording.of(" A/F"));
     }
 
     private static boolean isBlunt(Section.Polygon polygon) {

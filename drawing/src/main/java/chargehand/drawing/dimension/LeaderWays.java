@@ -22,6 +22,12 @@ record LeaderWays(Label label, double base) {
     private static final double LEFTWARD = 0.5;
     private static final List<Double> LEVELS = List.of(6.0, 11.0, 16.0, 22.0, 28.0, 35.0, 43.0);
 
+    /** Beside what stands out further elsewhere, a callout may stand nearer (mm beyond the furthest). */
+    private static final List<Double> NEAR = List.of(1.0, -4.0, -9.0);
+
+    /** A leader rises at least so much (mm). */
+    private static final double LEAST_RISE = 4.5;
+
     /**
      * From points on an outline up or down past everything.
      *
@@ -33,11 +39,20 @@ record LeaderWays(Label label, double base) {
         List<Placing> ways = new ArrayList<>();
         for (Point tip : tips) {
             for (double level : LEVELS) {
-                double rise = upward ? tip.y() - (outline - level) : outline + level - tip.y();
-                fan(tip, upward, rise, ways);
+                fan(tip, upward, rise(tip, upward, outline, level), ways);
+            }
+            for (double level : NEAR) {
+                double rise = rise(tip, upward, outline, level);
+                if (rise >= LEAST_RISE) {
+                    fan(tip, upward, rise, ways);
+                }
             }
         }
         return ways;
+    }
+
+    private static double rise(Point tip, boolean upward, double outline, double level) {
+        return upward ? tip.y() - (outline - level) : outline + level - tip.y();
     }
 
     private void fan(Point tip, boolean upward, double rise, List<Placing> ways) {

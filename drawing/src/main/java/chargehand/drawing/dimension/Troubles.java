@@ -9,6 +9,9 @@ import java.util.List;
 final class Troubles {
     private static final double SAME = 0.01;
 
+    /** More crossings of extension lines than this on one view are too many. */
+    private static final int BEARABLE = 8;
+
     private final List<Placing> placed;
     private final Obstacles outlines;
 
@@ -20,22 +23,21 @@ final class Troubles {
     static int of(Dimensioned view) {
         Troubles troubles = new Troubles(view);
         int count = 0;
+        int crossings = 0;
         for (int i = 0; i < troubles.placed.size(); i++) {
             Placing one = troubles.placed.get(i);
             for (Box text : one.texts()) {
                 count += troubles.outlines.meeting(text);
             }
             for (int j = i + 1; j < troubles.placed.size(); j++) {
-                count += between(one, troubles.placed.get(j));
+                Placing other = troubles.placed.get(j);
+                if (one.extent().grown(SAME).overlaps(other.extent())) {
+                    count += words(one, other) + words(other, one) + lines(one, other, true);
+                    crossings += lines(one, other, false);
+                }
             }
         }
-        return count;
-    }
-
-    private static int between(Placing one, Placing other) {
-        return one.extent().grown(SAME).overlaps(other.extent())
-                ? words(one, other) + words(other, one) + lines(one, other)
-                : 0;
+        return count + Math.max(0, crossings - BEARABLE);
     }
 
     private static int words(Placing one, Placing other) {
@@ -54,7 +56,8 @@ final class Troubles {
         return count;
     }
 
-    private static int lines(Placing one, Placing other) {
+    /** How often their lines cross: those that never may, or those that may if they must. */
+    private static int lines(Placing one, Placing other, boolean never) {
         int count = 0;
         for (Placing.Stroke mine : one.lines()) {
             for (Placing.Stroke theirs : other.lines()) {
@@ -62,7 +65,7 @@ final class Troubles {
                         && !touch(mine.segment(), theirs.segment())
                         && !meetAtTip(mine.segment(), theirs.segment(), one)
                         && !meetAtTip(mine.segment(), theirs.segment(), other);
-                count += both && isTrouble(mine.kind(), theirs.kind()) ? 1 : 0;
+                count += both && isTrouble(mine.kind(), theirs.kind()) == never ? 1 : 0;
             }
         }
         return count;

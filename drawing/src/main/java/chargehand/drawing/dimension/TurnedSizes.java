@@ -29,12 +29,14 @@ import java.util.stream.Collectors;
 /** All sizes of a turned part on its side view. */
 public final class TurnedSizes {
     private final Subject subject;
+    private final List<SmallGrooves.Enlarged> enlarged;
     private final View view;
     private Board board;
     private final List<String> notes = new ArrayList<>();
 
-    private TurnedSizes(Subject subject, Box limits) {
+    private TurnedSizes(Subject subject, Box limits, List<SmallGrooves.Enlarged> enlarged) {
         this.subject = subject;
+        this.enlarged = enlarged;
         view = SideView.of(subject.look());
         board = new Board(view, limits);
     }
@@ -45,7 +47,17 @@ public final class TurnedSizes {
      * @param limits where sizes may stand, in the view's own frame; where they cannot, they stand outside
      */
     public static Dimensioned of(Part part, Body.Turned body, Look look, Box limits) {
-        TurnedSizes sizes = new TurnedSizes(new Subject(part, body, look), limits);
+        return of(part, body, look, limits, List.of());
+    }
+
+    /**
+     * The side view of a part with its sizes round it, but the widths of grooves that are shown larger elsewhere.
+     *
+     * @param enlarged those grooves, each marked by a ring
+     */
+    public static Dimensioned of(
+            Part part, Body.Turned body, Look look, Box limits, List<SmallGrooves.Enlarged> enlarged) {
+        TurnedSizes sizes = new TurnedSizes(new Subject(part, body, look), limits, enlarged);
         sizes.placeCuttingPlanes();
         sizes.placeLengths();
         sizes.placeRest();
@@ -59,7 +71,9 @@ public final class TurnedSizes {
      * outside on the other. In a half section each stands by its own half.
      */
     private void placeLengths() {
-        List<AxialDimension> outside = AxialScheme.of(subject.body(), subject.text());
+        List<AxialDimension> outside = AxialScheme.of(subject.body(), subject.text()).stream()
+                .filter(length -> !isShownLarger(length))
+                .toList();
         List<AxialDimension> within = new ArrayList<>(new AcrossWays(subject).positions());
         within.addAll(new InBoreWays(subject).positions());
         bores().forEach(bore -> addDepth(bore, within));
@@ -69,6 +83,13 @@ public final class TurnedSizes {
                 .orElseThrow();
         stack(best.below, Side.BELOW);
         stack(best.above, Side.ABOVE);
+    }
+
+    private boolean isShownLarger(AxialDimension length) {
+        return enlarged.stream()
+                .flatMap(one -> one.sections().stream())
+                .anyMatch(index -> length.from().equals(subject.body().start(index))
+                        && length.to().equals(subject.body().start(index + 1)));
     }
 
     /** Which lengths stand below the view and which above it. */
@@ -199,6 +220,7 @@ public final class TurnedSizes {
         ways.addAll(new EndSlotWays(subject).all());
         ways.addAll(edges.all());
         ways.addAll(new TieWays(subject).all());
+        enlarged.forEach(one -> ways.addAll(DetailSizes.rings(subject, one)));
         ways.addAll(new EndNames(subject).all());
         board = Arranger.place(board, ways);
         notes.addAll(edges.notes());

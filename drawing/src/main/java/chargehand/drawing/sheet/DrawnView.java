@@ -24,6 +24,8 @@ public record DrawnView(Dimensioned view, Shows shows, AxialScale scale, double 
         SIDE,
         /** A turned part from one end. */
         END,
+        /** A small place of a turned part along its axis, larger. */
+        DETAIL,
         /** A section across the axis. */
         SECTION,
         /** A block from above: its length to the right, its width upward. */

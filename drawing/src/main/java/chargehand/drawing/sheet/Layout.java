@@ -1,11 +1,13 @@
 package chargehand.drawing.sheet;
 
+import chargehand.drawing.dimension.DetailSizes;
 import chargehand.drawing.dimension.Dimensioned;
 import chargehand.drawing.dimension.EndCallouts;
 import chargehand.drawing.dimension.EndSizes;
 import chargehand.drawing.dimension.GearTable;
 import chargehand.drawing.dimension.KeySizes;
 import chargehand.drawing.dimension.SizeText;
+import chargehand.drawing.dimension.SmallGrooves;
 import chargehand.drawing.dimension.TurnedSizes;
 import chargehand.drawing.picture.Box;
 import chargehand.drawing.view.AxialScale;
@@ -19,6 +21,7 @@ import chargehand.part.Part;
 import chargehand.part.Section;
 import chargehand.part.shape.Solid;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -88,6 +91,7 @@ final class Layout {
             }
         }
         below.addAll(sections());
+        enlarged().forEach(one -> below.add(detail(one)));
         GearTable.of(body, part.unit())
                 .forEach(table -> below.add(new DrawnView(table, DrawnView.Shows.TABLE, plain(), 0, 0)));
         row(below);
@@ -97,7 +101,25 @@ final class Layout {
         double length = scale.x(body.length());
         double margin = Math.max(0, (width - length) / 2);
         Box limits = new Box(-margin, -10_000, length + margin, 10_000);
-        return TurnedSizes.of(part, body, look(), limits);
+        return TurnedSizes.of(part, body, look(), limits, enlarged());
+    }
+
+    private List<SmallGrooves.Enlarged> enlarged() {
+        return SmallGrooves.of(
+                body,
+                look(),
+                Arrays.stream(DrawingScale.values()).map(DrawingScale::factor).toList());
+    }
+
+    private DrawnView detail(SmallGrooves.Enlarged enlarged) {
+        double larger = enlarged.detail().scale();
+        String scaleText = Arrays.stream(DrawingScale.values())
+                .filter(one -> one.factor() == larger)
+                .findFirst()
+                .orElseThrow()
+                .text();
+        Dimensioned view = DetailSizes.of(body, text(), enlarged, scaleText);
+        return new DrawnView(view, DrawnView.Shows.DETAIL, AxialScale.of(larger), 0, 0);
     }
 
     private Look look() {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import chargehand.drawing.DemoParts;
 import chargehand.drawing.RandomParts;
+import chargehand.drawing.StressParts;
 import chargehand.drawing.sheet.Heading;
 import chargehand.drawing.sheet.PartDrawing;
 import chargehand.part.Part;
@@ -18,7 +19,7 @@ final class CheckedSheetsTest {
     private static final int BY_CHANCE = 24;
 
     static List<Part> parts() {
-        return Stream.of(DemoParts.andSamples(), RandomParts.of(BY_CHANCE))
+        return Stream.of(DemoParts.andSamples(), StressParts.all(), RandomParts.of(BY_CHANCE))
                 .flatMap(List::stream)
                 .toList();
     }
