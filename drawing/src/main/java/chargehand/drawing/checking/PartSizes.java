@@ -1,8 +1,11 @@
 package chargehand.drawing.checking;
 
+import chargehand.drawing.dimension.SizeText;
 import chargehand.measure.Angle;
 import chargehand.measure.AngleText;
 import chargehand.measure.Length;
+import chargehand.measure.LengthReader;
+import chargehand.measure.LengthUnit;
 import chargehand.measure.Written;
 import chargehand.part.Across;
 import chargehand.part.BlockCut;
@@ -30,6 +33,7 @@ import java.util.TreeSet;
 
 /** Every number a part has, taken from the part itself. */
 final class PartSizes {
+    private final LengthUnit unit;
     private final Set<Length> lengths = new HashSet<>();
     private final List<Size> sizes = new ArrayList<>();
     private final List<Written> written = new ArrayList<>();
@@ -45,6 +49,7 @@ final class PartSizes {
     private final Set<String> circles = new HashSet<>();
 
     PartSizes(Part part) {
+        unit = part.unit();
         switch (part.body()) {
             case Body.Turned turned -> turned(turned);
             case Body.Block block -> block(block);
@@ -225,6 +230,7 @@ final class PartSizes {
             case Section.Polygon polygon -> {
                 sizes.add(polygon.flats());
                 lengths.add(polygon.corners());
+                lengths.add(asPrinted(polygon.corners()));
                 corners.add(polygon.corners());
             }
             case Section.Threaded threaded -> thread(threaded.thread(), threaded.fit());
@@ -248,6 +254,11 @@ final class PartSizes {
         }
     }
 
+    /** A length that nobody wrote, to the decimals that a drawing gives it. */
+    private Length asPrinted(Length length) {
+        return LengthReader.read(new SizeText(unit).figures(length), unit).length();
+    }
+
     private void edge(Edge edge) {
         switch (edge) {
             case Edge.Plain() -> {}
@@ -269,7 +280,11 @@ final class PartSizes {
         diameters.add(size);
     }
 
+    /** A curved section that comes to a point has no diameter there. */
     private void coneEnd(Size size) {
+        if (!size.length().isPositive()) {
+            return;
+        }
         sizes.add(size);
         coneEnds.add(size);
     }
@@ -335,6 +350,7 @@ final class PartSizes {
                                 section.diameterTowardsA().minus(keyway.depth().length())));
             }
             case Across.TaperPin pin -> {
+                tapers.add("1:50");
                 sizes.add(pin.nominal());
                 sizes.add(pin.at());
                 along.add(pin.at().length());

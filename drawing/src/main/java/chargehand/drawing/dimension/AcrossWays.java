@@ -69,9 +69,24 @@ record AcrossWays(Subject subject) {
     private List<Placing> flat(Across.Flat flat, Bearing bearing) {
         Length middle = flat.begins().plus(flat.ends()).half();
         Length radius = subject.look().solid().outer().most(flat.begins(), flat.ends());
-        double height = subject.size(flat.depth().height(radius)) * bearing.up();
+        double outer = subject.size(radius);
+        double height = subject.size(flat.depth().height(radius));
         LeaderWays leader = new LeaderWays(Subject.inscription(wording(flat)), CALLOUT);
-        Point tip = new Point(subject.x(middle), -height);
+        double half = Math.sqrt(Math.max(0, outer * outer - height * height));
+        return past(leader, subject.x(middle), seenAt(bearing, height, half));
+    }
+
+    /**
+     * The height above the axis at which something shows that lies so far from it and reaches so far to either side: its
+     * upper edge where it is seen aslant.
+     */
+    private static double seenAt(Bearing bearing, double out, double half) {
+        boolean aslant = !bearing.isUp() && !bearing.isDown() && !bearing.isTowards();
+        return out * bearing.up() + (aslant ? half * Math.abs(bearing.towards()) : 0);
+    }
+
+    private List<Placing> past(LeaderWays leader, double x, double height) {
+        Point tip = new Point(x, -height);
         return height < 0
                 ? leader.past(List.of(tip), false, subject.reach().outside(Side.BELOW))
                 : leader.past(List.of(tip), true, -subject.reach().outside(Side.ABOVE));
@@ -87,15 +102,15 @@ record AcrossWays(Subject subject) {
     /** A callout for a slit, from where it shows at the outside. */
     private List<Placing> slit(Across.Slit slit, Bearing bearing) {
         Length middle = slit.begins().plus(slit.ends()).half();
-        double up = slit.walls() == Across.Walls.BOTH ? Math.abs(bearing.up()) : bearing.up();
-        double height = subject.size(subject.look().solid().outer().radiusBefore(middle)) * up;
+        double half = subject.size(slit.width().length()) / 2;
+        double outer = subject.size(subject.look().solid().outer().radiusBefore(middle));
+        boolean both = slit.walls() == Across.Walls.BOTH;
+        Bearing seen = both && bearing.up() < 0 ? bearing.opposite() : bearing;
         Wording size = Wording.of("slit ").then(subject.text().size(slit.width()));
-        Wording wording = slit.walls() == Across.Walls.BOTH ? size.then(Wording.of(" right through")) : size;
-        LeaderWays leader = new LeaderWays(Subject.inscription(wording), CALLOUT);
-        Point tip = new Point(subject.x(middle), -height);
-        return height < 0
-                ? leader.past(List.of(tip), false, subject.reach().outside(Side.BELOW))
-                : leader.past(List.of(tip), true, -subject.reach().outside(Side.ABOVE));
+        Wording wording = both ? size.then(Wording.of(" right through")) : size;
+        double rise = seen.isUp() || seen.isDown() ? outer : Math.sqrt(Math.max(0, outer * outer - half * half));
+        double edge = seen.isTowards() ? half : seenAt(seen, rise, half);
+        return past(new LeaderWays(Subject.inscription(wording), CALLOUT), subject.x(middle), edge);
     }
 
     private Wording wording(Across.Flat flat) {
@@ -189,13 +204,16 @@ record AcrossWays(Subject subject) {
 
     /** An end that lies on a face of the outside is given with that face already. */
     private void addStretch(Across feature, Size from, Size length, List<AxialDimension> positions) {
-        boolean begins = isFace(feature.begins());
-        boolean ends = isFace(feature.ends());
-        if (!begins && !ends) {
-            add(Length.ZERO, feature.begins(), from, positions);
+        addStretch(feature.begins(), from, length, positions);
+    }
+
+    void addStretch(Length begins, Size from, Size length, List<AxialDimension> positions) {
+        Length ends = begins.plus(length.length());
+        if (!isFace(begins) && !isFace(ends)) {
+            add(Length.ZERO, begins, from, positions);
         }
-        if (!begins || !ends) {
-            add(feature.begins(), feature.ends(), length, positions);
+        if (!isFace(begins) || !isFace(ends)) {
+            add(begins, ends, length, positions);
         }
     }
 

@@ -93,11 +93,6 @@ record InBoreWays(Subject subject) {
     }
 
     private void add(Size from, Size length, List<AxialDimension> positions) {
-        Length begins = from.length();
-        Length ends = begins.plus(length.length());
-        if (begins.isPositive()) {
-            positions.add(new AxialDimension(Length.ZERO, begins, subject.text().size(from)));
-        }
-        positions.add(new AxialDimension(begins, ends, subject.text().size(length)));
+        new AcrossWays(subject).addStretch(from.length(), from, length, positions);
     }
 }
