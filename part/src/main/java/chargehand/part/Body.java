@@ -3,6 +3,7 @@ package chargehand.part;
 import chargehand.measure.Length;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** The shape of a part, as it is described. */
@@ -61,13 +62,16 @@ public sealed interface Body {
         }
 
         /**
-         * The part as it comes in to be altered: what is there already, and plain rounds of the diameter that each section
-         * has which is still to be made. Nothing where the part is made from stock.
+         * The part as it comes in to be altered: what is there already, and a plain round of the diameter that each section
+         * has which is still to be made, with the radii it is to have in corners that are hollow now too. Nothing where the
+         * part is made from stock.
          */
         public Optional<Turned> asItCame() {
             return isAltered()
                     ? Optional.of(new Turned(
-                            outside.stream().map(Turned::asItCame).toList(),
+                            IntStream.range(0, outside.size())
+                                    .mapToObj(this::asItCame)
+                                    .toList(),
                             there(inside),
                             there(across),
                             there(inBores),
@@ -79,18 +83,30 @@ public sealed interface Body {
             return features.stream().filter(Feature::isThere).toList();
         }
 
-        private static Section asItCame(Section section) {
+        private Section asItCame(int index) {
+            Section section = outside.get(index);
+            if (section.isThere()) {
+                return section;
+            }
             Stretch stretch = section.stretch();
-            var plain = new Stretch(
-                    stretch.name(),
-                    stretch.length(),
-                    new Edge.Plain(),
-                    new Edge.Plain(),
-                    Made.ALREADY,
-                    Optional.empty());
-            return section.isThere()
-                    ? section
-                    : new Section.Round(plain, stretch.was().orElseThrow());
+            Edge atA = isHollowNow(index, index - 1) ? stretch.atA() : new Edge.Plain();
+            Edge atB = isHollowNow(index, index + 1) ? stretch.atB() : new Edge.Plain();
+            var plain = new Stretch(stretch.name(), stretch.length(), atA, atB, Made.ALREADY, Optional.empty());
+            return new Section.Round(plain, stretch.was().orElseThrow());
+        }
+
+        /** Whether a section stands against a larger one as the part comes in. */
+        private boolean isHollowNow(int index, int other) {
+            if (other < 0 || other >= outside.size()) {
+                return false;
+            }
+            Section beside = outside.get(other);
+            Length there = other < index ? beside.diameterTowardsB() : beside.diameterTowardsA();
+            return beside.stretch()
+                    .was()
+                    .map(Size::length)
+                    .orElse(there)
+                    .isMoreThan(outside.get(index).stretch().was().orElseThrow().length());
         }
 
         /** The whole length from end A to end B. */

@@ -2,9 +2,13 @@ package chargehand.part.yaml;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import chargehand.measure.Length;
 import chargehand.part.Body;
+import chargehand.part.Edge;
 import chargehand.part.End;
 import chargehand.part.Feature;
+import chargehand.part.shape.Solid;
+import chargehand.part.testing.PartGenerator;
 import chargehand.part.testing.PartText;
 import org.junit.jupiter.api.Test;
 
@@ -92,5 +96,40 @@ final class AlteredPartTest {
     void made_otherThanAlready_isRefused() {
         assertThat(FaultsOf.of(PartText.mm().outside("round: 20, length: 30, made: new")))
                 .containsExactly("outside[1].made UNREADABLE");
+    }
+
+    @Test
+    void asItCame_ofAJournal_keepsTheRadiusInItsHollowCorner() {
+        Body.Turned old = body(PartText.mm()
+                        .outside(
+                                "round: 74, length: 120, name: journal, was: 74.6, at-a: chamfer 1, at-b: radius 3",
+                                "round: 85, length: 200, made: already"))
+                .asItCame()
+                .orElseThrow();
+
+        assertThat(old.outside().getFirst().stretch().atA()).isInstanceOf(Edge.Plain.class);
+        assertThat(old.outside().getFirst().stretch().atB()).isInstanceOf(Edge.Radius.class);
+    }
+
+    /** What is altered comes out of what was there. */
+    @Test
+    void asItCame_ofAnyPart_holdsTheAlteredOne() {
+        var generator = new PartGenerator(77, PartGenerator.Range.ALL);
+        int altered = 0;
+        for (int i = 0; i < 300; i++) {
+            var body = (Body.Turned) generator.turned().body();
+            if (body.isAltered()) {
+                altered++;
+                Solid old = Solid.of(body.asItCame().orElseThrow());
+                Solid now = Solid.of(body);
+                assertThat(old.outer().larger(now.outer()).isWithin(Length.mm(0.001), old.outer()))
+                        .as(body.toString())
+                        .isTrue();
+                assertThat(old.inner().smaller(now.inner()).isWithin(Length.mm(0.001), old.inner()))
+                        .as(body.toString())
+                        .isTrue();
+            }
+        }
+        assertThat(altered).isGreaterThan(30);
     }
 }
