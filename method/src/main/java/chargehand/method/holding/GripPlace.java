@@ -37,7 +37,6 @@ record GripPlace(End headstock, Length stop, Length inner, Length diameter, int 
         for (GripPlace place : borders(work, headstock)) {
             places.add(place);
             place.pushedOut(jawLength).ifPresent(places::add);
-            place.flush(work, jawLength).ifPresent(places::add);
         }
         return places;
     }
@@ -49,15 +48,17 @@ record GripPlace(End headstock, Length stop, Length inner, Length diameter, int 
                 : Optional.empty();
     }
 
-    /** Where jaws bear when the end of the work is no further back than they reach, an edge or a stub lying behind the grip. */
-    private Optional<GripPlace> flush(Standing work, Length jawLength) {
+    /**
+     * The same stretch held no further back than jaws reach over the end of the work, an edge or a stub lying behind the grip:
+     * for work that does not go on into the spindle. This place itself where it does not lie so near the end.
+     */
+    GripPlace flush(Standing work, Length jawLength) {
         Length end = work.outerEnd(headstock);
         Length further = headstock.other().from(end, jawLength.plus(clearance()));
         boolean edged = headstock.distance(inner, end).isPositive()
-                && headstock.distance(further, inner).isPositive();
-        return edged && headstock.distance(stop, further).isMoreThan(jawLength)
-                ? Optional.of(new GripPlace(headstock, further, inner, diameter, sides, gripped))
-                : Optional.empty();
+                && headstock.distance(further, inner).isPositive()
+                && headstock.distance(stop, further).isMoreThan(jawLength);
+        return edged ? new GripPlace(headstock, further, inner, diameter, sides, gripped) : this;
     }
 
     private static List<GripPlace> borders(Standing work, End headstock) {

@@ -4,6 +4,7 @@ import chargehand.method.kit.Kit;
 import chargehand.method.kit.Lathe;
 import chargehand.method.kit.Mill;
 import chargehand.method.kit.RadialDrill;
+import chargehand.method.plan.Holding;
 import chargehand.method.work.Standing;
 import chargehand.part.Body;
 import chargehand.part.End;
@@ -27,12 +28,12 @@ public final class Holdings {
         var choices = new ArrayList<Choice>();
         for (Lathe lathe : kit.lathes()) {
             choices.addAll(LatheHoldings.list(lathe, work, walls));
-            choices.addAll(FaceplateHoldings.list(lathe, work, walls.hollow()));
+            onFaceplate(lathe, work, choices);
             choices.addAll(CentreHoldings.list(lathe, work, kit.tooling().mandrels(), walls.hollow()));
         }
         steadied(work, choices);
         for (Mill mill : kit.mills()) {
-            mill.dividingHead().ifPresent(head -> choices.addAll(TableHoldings.dividing(mill, head, work)));
+            mill.dividingHead().ifPresent(head -> choices.addAll(TableHoldings.dividing(mill, head, work, walls)));
             choices.addAll(TableHoldings.inVees(mill, work));
             mill.vices().forEach(vice -> choices.addAll(TableHoldings.inVice(mill, vice, work)));
         }
@@ -40,6 +41,20 @@ public final class Holdings {
             choices.addAll(TableHoldings.inVees(drill, work));
         }
         return choices;
+    }
+
+    /** Work goes on the faceplate only where no jaws that are dialled one by one leave the same end open. */
+    private void onFaceplate(Lathe lathe, Standing work, List<Choice> choices) {
+        FaceplateHoldings.list(lathe, work, walls.hollow()).stream()
+                .filter(plate -> choices.stream()
+                        .noneMatch(
+                                other -> isDialled(other, lathe) && other.open().containsAll(plate.open())))
+                .toList()
+                .forEach(choices::add);
+    }
+
+    private static boolean isDialled(Choice choice, Lathe lathe) {
+        return choice.machine().equals(lathe) && choice.holding() instanceof Holding.InChuck chuck && chuck.jaws() == 4;
     }
 
     /** A fixed steady is set up only for an end that is worked close to the jaws on no lathe. */

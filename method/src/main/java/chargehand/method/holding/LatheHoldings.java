@@ -67,15 +67,23 @@ final class LatheHoldings {
 
     private void addJaws(End headstock, Holding.Support support) {
         for (Chuck chuck : lathe.holders().chucks()) {
-            GripPlace.list(work, headstock, chuck.jawLength()).forEach(place -> addChuck(place, chuck, support));
+            places(headstock, chuck.jawLength()).forEach(place -> addChuck(place, chuck, support));
             chuck.soft()
-                    .ifPresent(soft -> GripPlace.list(work, headstock, soft.jawLength())
-                            .forEach(place -> addSoft(place, chuck, soft, support)));
-            GripPlace.list(work, headstock, chuck.jawLength()).forEach(place -> addBush(place, chuck, support));
+                    .ifPresent(soft ->
+                            places(headstock, soft.jawLength()).forEach(place -> addSoft(place, chuck, soft, support)));
+            places(headstock, chuck.jawLength()).forEach(place -> addBush(place, chuck, support));
         }
         for (ColletSet collets : lathe.holders().collets()) {
-            GripPlace.list(work, headstock, collets.gripLength()).forEach(place -> addCollet(place, collets, support));
+            places(headstock, collets.gripLength()).forEach(place -> addCollet(place, collets, support));
         }
+    }
+
+    /** The places for jaws so long; what does not go into the spindle is held no further back than they reach. */
+    private List<GripPlace> places(End headstock, Length jawLength) {
+        return GripPlace.list(work, headstock, jawLength).stream()
+                .map(place -> passesBehind(place, jawLength) ? place : place.flush(work, jawLength))
+                .distinct()
+                .toList();
     }
 
     /** A centre needs its hole at the outer end; a steady that follows the tool needs to be owned and to take the work. */

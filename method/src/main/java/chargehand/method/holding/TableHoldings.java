@@ -30,10 +30,13 @@ final class TableHoldings {
 
     private static final String VEES = HolderName.VEES;
 
+    /** The head's jaws are packed where they bear on what is finished. */
+    private static final Holding.Bearing PACKED = new Holding.Bearing.Closing(true);
+
     private TableHoldings() {}
 
     /** In the dividing head's own chuck, with its tail centre where the work stands far out. */
-    static List<Choice> dividing(Mill mill, DividingHead head, Standing work) {
+    static List<Choice> dividing(Mill mill, DividingHead head, Standing work, Walls walls) {
         var choices = new ArrayList<Choice>();
         if (work.isLong()) {
             return choices;
@@ -41,7 +44,10 @@ final class TableHoldings {
         for (End headstock : End.values()) {
             for (GripPlace place : GripPlace.list(work, headstock, head.chuck().jawLength())) {
                 for (Holding.Support support : List.of(new Holding.Support.None(), new Holding.Support.Centre())) {
-                    inHead(mill, head, work, new Supported(place, support)).ifPresent(choices::add);
+                    inHead(mill, head, work, new Supported(place, support))
+                            .filter(choice -> choice.holding() instanceof Holding.InDividingHead held
+                                    && !walls.isNipped(work, held.grip(), PACKED))
+                            .ifPresent(choices::add);
                 }
             }
         }

@@ -89,6 +89,7 @@ final class HoldingCheck {
         trueness(held.runOut(), collets.get().runOut(), held.collet());
         var grip = new GripCheck(work, held.grip(), held.headstock(), faults);
         grip.collet(collets.get());
+        grip.wall(Believable.LEAST_WALL_IN_SOFT_JAWS);
         grip.rest(collets.get().gripLength(), lathe.room().spindleBore(), isSupported(held.support()));
         supported(lathe, held.grip(), held.headstock(), held.support());
     }
@@ -133,7 +134,9 @@ final class HoldingCheck {
             return;
         }
         var grip = new GripCheck(work, held.grip(), held.headstock(), faults);
+        trueness(held.runOut(), head.get().chuck().runOut(), held.head());
         grip.jaws(head.get().chuck());
+        grip.wall(Believable.LEAST_WALL_IN_HARD_JAWS);
         grip.rest(head.get().chuck().jawLength(), head.get().spindleBore(), isSupported(held.support()));
         if (held.support() instanceof Holding.Support.Centre) {
             faults.unless(

@@ -25,7 +25,7 @@ final class HoldingsTest {
     private static final Kit KIT = DemoKit.kit();
     private static final String FLANGE = """
             outside:
-              - {round: 90, name: flange, length: 10}
+              - {round: 90, name: flange, length: 5}
               - {thread: M48x2, name: boss, length: 30}
             inside: [{bore: 20, name: bore}]
             """;
@@ -57,10 +57,19 @@ final class HoldingsTest {
                 .filteredOn(Holding.OnFaceplate.class::isInstance)
                 .extracting(Holding.OnFaceplate.class::cast)
                 .anySatisfy(plate -> {
-                    assertThat(plate.clamped()).isEqualTo(Length.mm(10));
+                    assertThat(plate.clamped()).isEqualTo(Length.mm(5));
                     assertThat(plate.within()).isEqualTo(Length.mm(48));
                     assertThat(plate.rim()).isFalse();
                 });
+    }
+
+    /** Four jaws that are dialled do as well and take less time. */
+    @Test
+    void list_flangeThatJawsCanGrip_notOnTheFaceplateByItsLedge() {
+        assertThat(holdings(FLANGE.replace("length: 5", "length: 12"), HoldingsTest::isOutside))
+                .filteredOn(Holding.OnFaceplate.class::isInstance)
+                .extracting(Holding.OnFaceplate.class::cast)
+                .allMatch(Holding.OnFaceplate::rim);
     }
 
     @Test
@@ -74,7 +83,7 @@ final class HoldingsTest {
         assertThat(holdings(FLANGE, HoldingsTest::isOutside))
                 .filteredOn(Holding.InChuck.class::isInstance)
                 .extracting(Holding.InChuck.class::cast)
-                .allSatisfy(chuck -> assertThat(chuck.grip().to()).isLessThanOrEqualTo(Length.mm(10)));
+                .allSatisfy(chuck -> assertThat(chuck.grip().to()).isLessThanOrEqualTo(Length.mm(5)));
     }
 
     /** Teeth that three jaws cannot share: no self-centring chuck closes on them. */

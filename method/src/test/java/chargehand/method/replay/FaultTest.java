@@ -41,7 +41,8 @@ final class FaultTest {
     }
 
     @ParameterizedTest
-    @MethodSource({"holding", "bearing", "seat", "plate", "bushed", "cutting", "inside", "setting", "whole"})
+    @MethodSource({"holding", "bearing", "seat", "plate", "bushed", "elsewhere", "cutting", "inside", "setting", "whole"
+    })
     void of_oneThingWrong_faultFound(Wrong wrong) {
         Proof proof = Replay.of(wrong.work().drawn(), wrong.method(), KIT);
         assertThat(proof.made()).isFalse();
@@ -53,7 +54,17 @@ final class FaultTest {
 
     @Test
     void codes_allOfThem_areTried() {
-        var tried = Stream.of(holding(), bearing(), seat(), plate(), bushed(), cutting(), inside(), setting(), whole())
+        var tried = Stream.of(
+                        holding(),
+                        bearing(),
+                        seat(),
+                        plate(),
+                        bushed(),
+                        elsewhere(),
+                        cutting(),
+                        inside(),
+                        setting(),
+                        whole())
                 .flatMap(wrongs -> wrongs)
                 .map(Wrong::code)
                 .collect(Collectors.toCollection(() -> EnumSet.noneOf(Code.class)));
@@ -197,6 +208,36 @@ final class FaultTest {
                         "not faced yet",
                         SmallWork.FLANGE,
                         Edits.in(SmallWork.FLANGE.method()).holding(2, held -> Steps.faceplate(End.A, 10, 50))));
+    }
+
+    /** What is wrong in other jaws than a lathe chuck's. */
+    static Stream<Wrong> elsewhere() {
+        return Stream.of(
+                spindle(
+                        Code.NOT_TRUE,
+                        "3.0",
+                        "truer than the head's chuck",
+                        spindle().holding(3, FaultTest::trueHead)),
+                ring(Code.NO_HOLDER, "2.0", "a collet it has not", held -> collet("large collets", 42)),
+                spindle(
+                        Code.NO_HOLDER,
+                        "6.0",
+                        "thicker than the vees",
+                        spindle().holding(6, FaultTest::inSmallVees)));
+    }
+
+    private static Holding trueHead(Holding held) {
+        var head = (Holding.InDividingHead) held;
+        return new Holding.InDividingHead(head.head(), head.grip(), head.headstock(), head.support(), mm(0.02));
+    }
+
+    private static Holding collet(String set, double diameter) {
+        return new Holding.InCollet(set, Steps.grip(0, 18, diameter), End.A, new Holding.Support.None(), mm(0.02));
+    }
+
+    private static Holding inSmallVees(Holding held) {
+        var laid = (Holding.LaidAcross) held;
+        return new Holding.LaidAcross("vee blocks", Steps.grip(16, 56, 130), laid.around());
     }
 
     private static Holding onPlate(boolean rim, double runOut) {
