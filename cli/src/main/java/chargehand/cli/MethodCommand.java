@@ -5,6 +5,8 @@ import chargehand.method.kit.Kit;
 import chargehand.method.plan.Planned;
 import chargehand.method.proved.ProvedPlanner;
 import chargehand.method.rack.Rack;
+import chargehand.method.stock.CuttingUp;
+import chargehand.method.stock.WeekStock;
 import chargehand.method.wish.Names;
 import chargehand.method.wish.WishText;
 import chargehand.method.wish.Wishes;
@@ -13,6 +15,7 @@ import chargehand.part.Part;
 import chargehand.part.yaml.PartReading;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -50,11 +53,15 @@ final class MethodCommand implements Command {
     public Usage usage() {
         return new Usage(
                 "method",
-                "FILE",
+                "FILE …",
                 List.of(
                         "Plan how a part is made here, and prove it by replay.",
                         "",
                         "  ./chargehand method demo/parts/union.yaml --kit demo/kit --rack demo/rack.yaml --count 2",
+                        "",
+                        "Of several FILEs, each with =N for how many, it gives the cutting list of them all together instead:",
+                        "",
+                        "  ./chargehand method demo/parts/union.yaml=2 demo/parts/gland-stud.yaml=24",
                         "",
                         "Where there is no method, it says which requirement could not be met and what would unlock it."),
                 List.of(KIT, RACK, COUNT, WITH, WITHOUT, WHY_NOT, OTHERS, PDF, JSON));
@@ -62,6 +69,9 @@ final class MethodCommand implements Command {
 
     @Override
     public int run(Given given) throws IOException {
+        if (given.words().size() > 1) {
+            return week(given);
+        }
         Path file = Path.of(given.onlyWord("FILE"));
         int count = whole(given, COUNT, 1, MOST_COUNT);
         Part part = part(file);
@@ -86,6 +96,27 @@ final class MethodCommand implements Command {
         };
     }
 
+    private int week(Given given) throws IOException {
+        int each = whole(given, COUNT, 1, MOST_COUNT);
+        var wants = new ArrayList<WeekStock.Want>();
+        for (String word : given.words()) {
+            int equals = word.lastIndexOf('=');
+            Path file = Path.of(equals < 0 ? word : word.substring(0, equals));
+            int count = equals < 0 ? each : whole("what stands after =", word.substring(equals + 1), 1, MOST_COUNT);
+            Part part = part(file);
+            wants.add(new WeekStock.Want(part.title() + " (" + file.getFileName() + ")", part, count));
+        }
+        Kit kit = OnDisk.kit(Path.of(given.find(KIT.name()).orElse("demo/kit")));
+        Rack rack = OnDisk.rack(Path.of(given.find(RACK.name()).orElse("demo/rack.yaml")));
+        var said = new WeekSaid(WeekStock.list(wants, rack, CuttingUp.with(kit)));
+        if (given.has(JSON.name())) {
+            terminal.out().append(JsonLines.write(said.tree())).append('\n');
+        } else {
+            said.say(terminal.out());
+        }
+        return Ended.ANSWERED;
+    }
+
     private static Wishes wishes(Given given, Names names) {
         List<String> texts = Stream.concat(
                         given.all(WITH.name()).stream().map(what -> "with " + what),
@@ -99,10 +130,12 @@ final class MethodCommand implements Command {
 
     /** A whole number from one to another; the smaller when left out. */
     private static int whole(Given given, Option option, int least, int most) {
-        String text = given.find(option.name()).orElse(Integer.toString(least));
+        return whole(option.name(), given.find(option.name()).orElse(Integer.toString(least)), least, most);
+    }
+
+    private static int whole(String what, String text, int least, int most) {
         if (!text.matches("[0-9]{1,5}") || Integer.parseInt(text) < least || Integer.parseInt(text) > most) {
-            throw new AskedWrongly(
-                    option.name() + " is a whole number from " + least + " to " + most + ", not '" + text + "'.");
+            throw new AskedWrongly(what + " is a whole number from " + least + " to " + most + ", not '" + text + "'.");
         }
         return Integer.parseInt(text);
     }

@@ -98,6 +98,16 @@ final class MethodCommandTest {
     }
 
     @Test
+    void run_severalParts_giveOneCuttingList() {
+        Said said = plan(demo("union") + "=2", demo("gland-stud") + "=24", demo("bearing-bush"));
+        assertThat(said.out()).contains("2 × Whistle-valve union", "24 × Gland stud", " left");
+        Map<String, Object> tree = JsonLines.read(
+                plan(demo("union") + "=2", demo("ram"), "--json").out().strip());
+        assertThat((List<?>) tree.get("bars")).hasSize(2);
+        assertThat(plan(demo("union") + "=none", demo("ram")).err()).contains("is a whole number from 1");
+    }
+
+    @Test
     void run_wishNobodyKnows_saysWhatWouldDo() {
         Said said = plan(demo("metric-stud"), "--with", "grip on tail");
         assertThat(said.ended()).isEqualTo(Ended.ASKED_WRONGLY);

@@ -49,7 +49,7 @@ final class Thrift {
         return candidate.piece().length().length().times(gives.lengths()).minus(left);
     }
 
-    private static double worth(Piece piece) {
+    static double worth(Piece piece) {
         if (piece.condition() == Piece.Condition.RECLAIMED) {
             return RECLAIMED_WORTH;
         }
