@@ -221,6 +221,7 @@ public final class TurnedSizes {
         ways.addAll(edges.all());
         ways.addAll(new TieWays(subject).all());
         enlarged.forEach(one -> ways.addAll(DetailSizes.rings(subject, one)));
+        ways.addAll(new IssueWays(subject).all());
         ways.addAll(new EndNames(subject).all());
         board = Arranger.place(board, ways);
         notes.addAll(edges.notes());

@@ -165,6 +165,38 @@ final class FootTest {
     }
 
     @Test
+    void of_anIssueThatChangedAFeature_putsItsLetterThereInATriangle() {
+        Part part = DemoParts.read("bearing-bush");
+        LocalDate day = LocalDate.of(2026, 4, 17);
+        Drafting drafting = new Drafting(
+                Projection.FIRST_ANGLE,
+                List.of(
+                        new DrawingIssue("X", "press fit", day, "J.V.", Optional.of("outside")),
+                        new DrawingIssue("Y", "press fit again", day, "J.V.", Optional.of("outside")),
+                        new DrawingIssue("Z", "grease room", day, "J.V.", Optional.of("bore"))));
+        DrawnSheet sheet = PartDrawing.sheet(with(part, "Z", part.notes(), drafting), Heading.BLANK);
+
+        assertThat(lettersInTriangles(sheet)).containsExactlyInAnyOrder("Y", "Z");
+        assertThat(inTheWay(sheet)).isEmpty();
+    }
+
+    private static List<String> lettersInTriangles(DrawnSheet sheet) {
+        List<Mark> marks =
+                sheet.views().stream().flatMap(view -> view.marks().stream()).toList();
+        List<Box> triangles = marks.stream()
+                .filter(mark -> mark instanceof Mark.Stroke stroke
+                        && stroke.path().closed()
+                        && stroke.path().runs().size() == 2)
+                .map(Box::of)
+                .toList();
+        return marks.stream()
+                .filter(mark ->
+                        mark instanceof Mark.Words && triangles.stream().anyMatch(box -> box.holds(Box.of(mark))))
+                .map(mark -> ((Mark.Words) mark).text())
+                .toList();
+    }
+
+    @Test
     void of_aJob_putsItsCodeClearOfNotesAndViews() {
         Picture code =
                 new Canvas().fill(Ink.INK, Path.box(Point.of(4, 4), 20, 20)).picture(28, 28, "Code");
