@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import chargehand.part.testing.PartText;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** What is refused about things cut into bores and faces. */
 final class CutInFaultsTest {
@@ -159,5 +161,30 @@ final class CutInFaultsTest {
                         .line("block: {length: 60, width: 40, thickness: 10}")
                         .onEnds("holes: 8.5, end: A, count: 6, circle: 65")))
                 .containsExactly("block KEYS_CLASH");
+    }
+
+    /** Width, depth in the shaft and depth in the hub by DIN 6885-1, from memory; a hub is about 1.8 times its bore (common practice). */
+    @ParameterizedTest
+    @CsvSource({
+        "12, 4, 2.5, 1.8",
+        "16, 5, 3, 2.3",
+        "20, 6, 3.5, 2.8",
+        "28, 8, 4, 3.3",
+        "36, 10, 5, 3.3",
+        "42, 12, 5, 3.3",
+        "48, 14, 5.5, 3.8",
+        "55, 16, 6, 4.3",
+        "62, 18, 7, 4.4"
+    })
+    void keyways_ofTheStandard_standInShaftAndHub(double shaft, double width, double inShaft, double inHub) {
+        assertThat(FaultsOf.of(PartText.mm()
+                        .outside("round: " + 1.8 * shaft + ", length: " + 1.5 * shaft)
+                        .inside("bore: " + shaft + " H7, name: bore")
+                        .inBores("keyway: " + width + " JS9, depth: " + inHub + ", in: bore")))
+                .isEmpty();
+        assertThat(FaultsOf.of(PartText.mm()
+                        .outside("round: " + shaft + " h6, length: " + 2 * shaft)
+                        .across("keyway: " + width + " P9, depth: " + inShaft + ", at: 2, length: " + 1.5 * shaft)))
+                .isEmpty();
     }
 }
