@@ -412,8 +412,9 @@ final class PartSizes {
             case Hole.Tapped tapped -> thread(tapped.thread(), "");
             case Hole.Counterbored bored -> {
                 diameter(bored.diameter());
-                diameter(bored.head());
+                sizes.add(bored.head());
                 sizes.add(bored.headDepth());
+                called.add(bored.headDepth().length());
             }
         }
     }
