@@ -3,6 +3,7 @@ package chargehand.drawing;
 import chargehand.measure.Angle;
 import chargehand.measure.Length;
 import chargehand.part.Across;
+import chargehand.part.BlockCut;
 import chargehand.part.Body;
 import chargehand.part.Bulge;
 import chargehand.part.CentreHole;
@@ -232,6 +233,43 @@ public final class FeatureParts {
                                         t.letters("10", "H7", 0, 0.015)))));
     }
 
+    /** A block with a slot right across, a short one, a step, and holes from their floors. */
+    public static Part slottedBlock() {
+        Turning t = Turning.mm("Slotted block");
+        return t.block(
+                "KH-314",
+                new Body.Block(
+                        t.size("90"),
+                        t.size("50"),
+                        t.size("30"),
+                        List.of(
+                                new Hole.Drilled("floor hole", t.size("40"), t.size("25"), t.through(), t.size("8")),
+                                new Hole.Counterbored(
+                                        "screw hole",
+                                        t.size("55"),
+                                        t.size("8"),
+                                        t.through(),
+                                        t.size("6.6"),
+                                        t.size("11"),
+                                        t.size("6.5"))),
+                        List.of(
+                                new BlockCut.Slot(
+                                        "long slot",
+                                        BlockCut.Way.X,
+                                        t.size("25"),
+                                        t.size("12"),
+                                        t.size("8"),
+                                        new BlockCut.Run.Open()),
+                                new BlockCut.Step("step", BlockCut.Side.LEFT, t.size("15"), t.size("10")),
+                                new BlockCut.Slot(
+                                        "short slot",
+                                        BlockCut.Way.Y,
+                                        t.size("70"),
+                                        t.size("8"),
+                                        t.size("6"),
+                                        new BlockCut.Run.Part(t.size("34"), t.size("14"))))));
+    }
+
     private static CentreHole centre(String form, double pilot) {
         return CentreHole.list().stream()
                 .filter(hole -> hole.form() == CentreHole.Form.valueOf(form)
@@ -242,7 +280,19 @@ public final class FeatureParts {
 
     public static List<Part> all() {
         return List.of(
-                wheel(), pinion(), knurled(), flatted(), flange(), grooved(), altered(), ends(), slotted(), split(),
-                block());
+                wheel(),
+                pinion(),
+                knurled(),
+                flatted(),
+                flange(),
+                grooved(),
+                altered(),
+                ends(),
+                slotted(),
+                split(),
+                block(),
+                welded(),
+                curved(),
+                slottedBlock());
     }
 }

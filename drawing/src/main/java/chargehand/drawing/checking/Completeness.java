@@ -126,9 +126,8 @@ final class Completeness {
         Map<Length, Integer> given = new HashMap<>();
         claims.stream()
                 .map(Claims::printed)
-                .filter(printed -> printed.text().contains("Ø"))
-                .filter(printed -> !printed.lengths().isEmpty())
-                .forEach(printed -> given.merge(printed.lengths().getFirst(), printed.times(), Integer::sum));
+                .forEach(printed ->
+                        printed.diameters().forEach(diameter -> given.merge(diameter, printed.times(), Integer::sum)));
         LengthUnit unit = sheet.part().unit();
         wanted.forEach((length, times) -> {
             if (given.getOrDefault(length, 0) < times) {

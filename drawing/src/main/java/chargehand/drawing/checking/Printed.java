@@ -17,9 +17,16 @@ import java.util.regex.Pattern;
  * @param times how often it holds: 2 for {@code 2× }
  * @param bracketed whether it is for information only
  * @param lengths the lengths in it, limits apart, in order
+ * @param diameters those of them that have the diameter sign before them
  * @param limits the two limits or deviations after the first of them
  */
-record Printed(String text, int times, boolean bracketed, List<Length> lengths, Optional<Pair> limits) {
+record Printed(
+        String text,
+        int times,
+        boolean bracketed,
+        List<Length> lengths,
+        List<Length> diameters,
+        Optional<Pair> limits) {
     private static final String MINUS = "\u2212";
     private static final String NUMBER = "(?:\\d+ )?\\d+/\\d+|\\d*\\.?\\d+";
     private static final Pattern TIMES = Pattern.compile("^(\\d+)× ");
@@ -29,6 +36,7 @@ record Printed(String text, int times, boolean bracketed, List<Length> lengths, 
     private static final Pattern EVEN = Pattern.compile("±(" + NUMBER + ")");
     private static final Pattern CODE = Pattern.compile(" [A-Za-z]{1,2}\\d{1,2}(?=$|[ ,])");
     private static final Pattern LENGTH = Pattern.compile("(" + NUMBER + ")( mm| in)?");
+    private static final Pattern AFTER_SIGN = Pattern.compile("(?<=Ø)" + LENGTH.pattern());
 
     /** Two limits or deviations, as printed. */
     record Pair(String upper, String lower) {}
@@ -49,7 +57,13 @@ record Printed(String text, int times, boolean bracketed, List<Length> lengths, 
         rest = LIMITS.matcher(rest).replaceAll(both -> isFraction(both) ? "$0" : " ");
         rest = EVEN.matcher(rest).replaceAll(" ");
         rest = CODE.matcher(rest).replaceAll(" ");
-        return new Printed(text, count, text.startsWith("("), lengths(rest, unit), limits);
+        return new Printed(
+                text,
+                count,
+                text.startsWith("("),
+                lengths(LENGTH, rest, unit),
+                lengths(AFTER_SIGN, rest, unit),
+                limits);
     }
 
     /** What is printed as a whole: threads, angles, tapers, drills by number or letter. */
@@ -91,8 +105,8 @@ record Printed(String text, int times, boolean bracketed, List<Length> lengths, 
                 .toList();
     }
 
-    private static List<Length> lengths(String text, LengthUnit unit) {
-        return LENGTH.matcher(text)
+    private static List<Length> lengths(Pattern pattern, String text, LengthUnit unit) {
+        return pattern.matcher(text)
                 .results()
                 .map(MatchResult::group)
                 .map(number -> LengthReader.read(number, unit).length())

@@ -18,7 +18,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Function;
-import java.util.stream.Stream;
 
 /**
  * The sizes of a block: all lengths from its left end, all widths from its lower side, like holes called out once.
@@ -124,14 +123,31 @@ public final class BlockSizes {
                 .then(Wording.of(", "))
                 .then(text.size(cut.depth()))
                 .then(Wording.of(" deep"));
-        BlockCut.Area area = cut.area(block);
-        List<Point> tips = Stream.of(0.5, 0.3, 0.7)
-                .map(part -> new Point(
-                        size(area.left().plus(area.right().minus(area.left()).times(part))),
-                        -size(area.lower().plus(area.upper().minus(area.lower()).times(part)))))
-                .toList();
+        List<Point> tips = edges(cut.area(block));
         return new LeaderWays(Subject.inscription(wording), 0)
                 .past(tips, true, -size(block.width().length()));
+    }
+
+    /** Points on the edges of a cut that lie within the block, the upper ones first. */
+    private List<Point> edges(BlockCut.Area area) {
+        List<Point> edges = new ArrayList<>();
+        for (double part : new double[] {0.5, 0.3, 0.7}) {
+            double x = size(area.left().plus(area.right().minus(area.left()).times(part)));
+            double y = -size(area.lower().plus(area.upper().minus(area.lower()).times(part)));
+            if (area.upper().isLessThan(block.width().length())) {
+                edges.add(new Point(x, -size(area.upper())));
+            }
+            if (area.right().isLessThan(block.length().length())) {
+                edges.add(new Point(size(area.right()), y));
+            }
+            if (area.left().isPositive()) {
+                edges.add(new Point(size(area.left()), y));
+            }
+            if (area.lower().isPositive()) {
+                edges.add(new Point(x, -size(area.lower())));
+            }
+        }
+        return edges;
     }
 
     private Wording length(BlockCut cut) {

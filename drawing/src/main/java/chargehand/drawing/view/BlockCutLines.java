@@ -14,6 +14,8 @@ import java.util.stream.Stream;
 
 /** The outlines of a block with what is milled into its top: notches where a cut goes right across, hidden floors elsewhere. */
 record BlockCutLines(Body.Block block, double scale, Pencil pencil) {
+    private static final double INWARD = 0.01;
+
     /** A cut as it is seen from one side: where it begins and ends there, and whether it goes right through that way. */
     private record Seen(Length from, Length to, Length depth, boolean toEnd, boolean across, boolean nearest) {
         boolean covers(Length start, Length end) {
@@ -21,23 +23,46 @@ record BlockCutLines(Body.Block block, double scale, Pencil pencil) {
         }
     }
 
-    /** From above: the edges of each cut that are not edges of the block. */
+    /** From above: the edges of each cut that are not edges of the block, as far as no deeper cut takes them away. */
     void plan() {
         for (BlockCut cut : block.cuts()) {
-            BlockCut.Area area = cut.area(block);
-            if (cut instanceof BlockCut.Slot slot && slot.run() instanceof BlockCut.Run.Part) {
-                pencil.put(new Mark.Stroke(LineStyle.WIDE, Ink.INK, roundEnded(area, slot.along())));
-                continue;
+            List<Mark> edges = edges(cut);
+            for (BlockCut other : block.cuts()) {
+                if (other.depth().length().isMoreThan(cut.depth().length())) {
+                    edges = Clip.along(within(other.area(block))).outside(edges);
+                }
             }
-            double left = size(area.left());
-            double right = size(area.right());
-            double lower = -size(area.lower());
-            double upper = -size(area.upper());
-            edge(area.left(), block.length().length(), new Point(left, lower), new Point(left, upper));
-            edge(area.right(), block.length().length(), new Point(right, lower), new Point(right, upper));
-            edge(area.lower(), block.width().length(), new Point(left, lower), new Point(right, lower));
-            edge(area.upper(), block.width().length(), new Point(left, upper), new Point(right, upper));
+            pencil.putAll(edges);
         }
+    }
+
+    /** The corners of an area, a little inward, so that its own edges stay. */
+    private List<Point> within(BlockCut.Area area) {
+        double left = size(area.left()) + INWARD;
+        double right = size(area.right()) - INWARD;
+        double lower = -size(area.lower()) - INWARD;
+        double upper = -size(area.upper()) + INWARD;
+        return List.of(
+                new Point(left, lower), new Point(right, lower), new Point(right, upper), new Point(left, upper));
+    }
+
+    private List<Mark> edges(BlockCut cut) {
+        BlockCut.Area area = cut.area(block);
+        if (cut instanceof BlockCut.Slot slot && slot.run() instanceof BlockCut.Run.Part) {
+            return List.of(new Mark.Stroke(LineStyle.WIDE, Ink.INK, roundEnded(area, slot.along())));
+        }
+        Pencil edges = new Pencil();
+        double left = size(area.left());
+        double right = size(area.right());
+        double lower = -size(area.lower());
+        double upper = -size(area.upper());
+        Length length = block.length().length();
+        Length width = block.width().length();
+        edge(edges, isInside(area.left(), length), new Point(left, lower), new Point(left, upper));
+        edge(edges, isInside(area.right(), length), new Point(right, lower), new Point(right, upper));
+        edge(edges, isInside(area.lower(), width), new Point(left, lower), new Point(right, lower));
+        edge(edges, isInside(area.upper(), width), new Point(left, upper), new Point(right, upper));
+        return edges.marks();
     }
 
     private Path roundEnded(BlockCut.Area area, BlockCut.Way along) {
@@ -78,9 +103,13 @@ record BlockCutLines(Body.Block block, double scale, Pencil pencil) {
                 true);
     }
 
-    private void edge(Length at, Length whole, Point from, Point to) {
-        if (at.isPositive() && at.isLessThan(whole)) {
-            pencil.line(LineStyle.WIDE, from, to);
+    private static boolean isInside(Length at, Length whole) {
+        return at.isPositive() && at.isLessThan(whole);
+    }
+
+    private static void edge(Pencil edges, boolean inside, Point from, Point to) {
+        if (inside) {
+            edges.line(LineStyle.WIDE, from, to);
         }
     }
 

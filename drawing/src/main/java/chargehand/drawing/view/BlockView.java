@@ -6,6 +6,7 @@ import chargehand.drawing.picture.Mark;
 import chargehand.drawing.picture.Path;
 import chargehand.drawing.picture.Point;
 import chargehand.measure.Length;
+import chargehand.part.BlockCut;
 import chargehand.part.Body;
 import chargehand.part.Depth;
 import chargehand.part.Hole;
@@ -129,7 +130,8 @@ public final class BlockView {
         double radius = size(bore(hole)) / 2;
         pencil.put(new Mark.Circle(LineStyle.WIDE, Ink.INK, centre, radius));
         double reach = radius + OVERRUN;
-        if (hole instanceof Hole.Counterbored bored) {
+        if (hole instanceof Hole.Counterbored bored
+                && bored.headDepth().length().isMoreThan(cutAway(hole))) {
             double head = size(bored.head().length()) / 2;
             pencil.put(new Mark.Circle(LineStyle.WIDE, Ink.INK, centre, head));
             reach = head + OVERRUN;
@@ -165,16 +167,19 @@ public final class BlockView {
             case Depth.Blind(var depth) -> top + size(depth.length());
         };
         double floor = Math.min(0, full + (full < 0 ? room(hole, full, half) : 0));
-        walls(x, half, top, floor);
+        double surface = top + size(cutAway(hole));
+        walls(x, half, surface, floor);
         if (hole instanceof Hole.Counterbored bored) {
             double head = size(bored.head().length()) / 2;
             double seat = top + size(bored.headDepth().length());
-            walls(x, head, top, seat);
-            pencil.line(LineStyle.HIDDEN, new Point(x - head, seat), new Point(x + head, seat));
+            if (seat > surface) {
+                walls(x, head, surface, seat);
+                pencil.line(LineStyle.HIDDEN, new Point(x - head, seat), new Point(x + head, seat));
+            }
         }
         thread(hole).ifPresent(thread -> {
             double root = half + Math.max(ThreadLines.LEAST, size(thread.depth()));
-            walls(x, root, top, full);
+            walls(x, root, surface, full);
             if (full < 0) {
                 pencil.line(LineStyle.HIDDEN, new Point(x - root, full), new Point(x + root, full));
             }
@@ -186,7 +191,24 @@ public final class BlockView {
                     List.of(new Point(x - half, floor), new Point(x, tip), new Point(x + half, floor)));
             pencil.line(LineStyle.HIDDEN, new Point(x - half, floor), new Point(x + half, floor));
         }
-        pencil.line(LineStyle.CHAIN, new Point(x, top - OVERRUN), new Point(x, OVERRUN));
+        pencil.line(LineStyle.CHAIN, new Point(x, surface - OVERRUN), new Point(x, OVERRUN));
+    }
+
+    /** How much of the block is cut away from the top over the middle of a hole. */
+    private Length cutAway(Hole hole) {
+        return block.cuts().stream()
+                .filter(cut -> covers(cut.area(block), hole))
+                .map(cut -> cut.depth().length())
+                .reduce(Length.ZERO, Length::most);
+    }
+
+    private static boolean covers(BlockCut.Area area, Hole hole) {
+        Length x = hole.x().length();
+        Length y = hole.y().length();
+        return !x.isLessThan(area.left())
+                && !x.isMoreThan(area.right())
+                && !y.isLessThan(area.lower())
+                && !y.isMoreThan(area.upper());
     }
 
     /** How much deeper than its full thread a tapped hole is drilled (mm on paper), as far as the block is thick enough. */
@@ -198,6 +220,9 @@ public final class BlockView {
     }
 
     private void walls(double x, double half, double top, double floor) {
+        if (floor <= top) {
+            return;
+        }
         pencil.line(LineStyle.HIDDEN, new Point(x - half, top), new Point(x - half, floor));
         pencil.line(LineStyle.HIDDEN, new Point(x + half, top), new Point(x + half, floor));
     }

@@ -192,6 +192,26 @@ final class FeatureViewsTest {
         assertThat(wide.heightsAt(48).getLast()).isCloseTo(7 + 100 - Math.sqrt(100 * 100 - 25 * 25), within(0.05));
     }
 
+    /** A slot 8 deep right across a block 30 thick, and a hole from its floor. */
+    @Test
+    void of_aBlockWithASlot_startsItsHoleAtTheFloor() {
+        Body.Block block = (Body.Block) FeatureParts.slottedBlock().body();
+        Drawn hidden = Drawn.of(BlockView.front(block, 1).marks(), LineStyle.HIDDEN);
+        Drawn left = Drawn.of(BlockView.left(block, 1).marks(), LineStyle.WIDE);
+
+        assertThat(hidden.passes(new Point(36, -21), EXACT))
+                .as("wall of the hole")
+                .isTrue();
+        assertThat(hidden.passes(new Point(36, -25), 1))
+                .as("nothing in the slot")
+                .isFalse();
+        assertThat(left.heightsAt(25))
+                .as("the notch from the left")
+                .contains(22.0)
+                .doesNotContain(30.0);
+        assertThat(left.heightsAt(10)).as("beside it, and the step").contains(30.0, 20.0);
+    }
+
     private static View side(Part part, Cut cut) {
         return SideView.of(look(part, cut, 1));
     }

@@ -72,6 +72,9 @@ final class ViewCases {
         cases.put("slit", () -> features(FeatureParts.split(), Cut.HALF));
         cases.put("taper-pin", () -> features(FeatureParts.ends(), Cut.NONE));
         cases.put("block", () -> block((Body.Block) FeatureParts.block().body()));
+        cases.put(
+                "block-slots",
+                () -> block((Body.Block) FeatureParts.slottedBlock().body()));
         cases.put("curved", () -> features(FeatureParts.curved(), Cut.NONE));
         cases.put("oil-groove", () -> features(FeatureParts.grooved(), Cut.FULL));
         return cases;
