@@ -22,6 +22,7 @@ import java.util.stream.Stream;
  * @param costs the time to set up once and to load each piece
  * @param instructions how to set it up
  * @param outOfRound how far a hollow place goes out of round under the jaws, so that what is cut in it is lobed after
+ * @param nips whether hard jaws bear where boring would leave too thin a wall for them
  * @param bends how far the work bends from a finishing cut where it is weakest in this holding
  * @param working grip, overhang and run-out as worked out
  */
@@ -35,6 +36,7 @@ public record Choice(
         Costs costs,
         List<String> instructions,
         Length outOfRound,
+        boolean nips,
         Length bends,
         List<Step> working) {
     public Choice {
@@ -98,19 +100,32 @@ public record Choice(
             Costs costs,
             List<String> instructions,
             List<Step> working) {
-        this(machine, holding, work, clear, faces, gripped, costs, instructions, Length.ZERO, Length.ZERO, working);
+        this(
+                machine,
+                holding,
+                work,
+                clear,
+                faces,
+                gripped,
+                costs,
+                instructions,
+                Length.ZERO,
+                false,
+                Length.ZERO,
+                working);
     }
 
     /** The same, pressed out of round, with the working of it. */
-    Choice pressed(Length by, List<Step> more) {
+    Choice pressed(Length by, boolean nipped, List<Step> more) {
         List<Step> all = Stream.concat(working.stream(), more.stream()).toList();
-        return new Choice(machine, holding, work, clear, faces, gripped, costs, instructions, by, bends, all);
+        return new Choice(machine, holding, work, clear, faces, gripped, costs, instructions, by, nipped, bends, all);
     }
 
     /** The same, bending from the tool, with the working of it. */
     Choice bending(Length by, List<Step> more) {
         List<Step> all = Stream.concat(working.stream(), more.stream()).toList();
-        return new Choice(machine, holding, work, clear, faces, gripped, costs, instructions, outOfRound, by, all);
+        return new Choice(
+                machine, holding, work, clear, faces, gripped, costs, instructions, outOfRound, nips, by, all);
     }
 
     /** The run-out to expect in this holding, against what it is held by. */

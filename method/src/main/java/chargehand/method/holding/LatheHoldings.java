@@ -160,7 +160,9 @@ final class LatheHoldings {
 
     private void add(GripPlace place, Holding.InChuck holding, Holding.Support support, Choice.Costs costs) {
         Length outOfRound = walls.outOfRound(holding.grip(), holding.bearing(), holding.jaws());
-        choices.add(choice(place, holding, support, costs).pressed(outOfRound, walls.working(holding, lathe.unit())));
+        boolean nips = walls.isThin(holding.grip(), holding.bearing());
+        choices.add(
+                choice(place, holding, support, costs).pressed(outOfRound, nips, walls.working(holding, lathe.unit())));
     }
 
     private void addCollet(GripPlace place, ColletSet collets, Holding.Support support) {

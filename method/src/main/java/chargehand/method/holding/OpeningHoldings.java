@@ -64,6 +64,9 @@ final class OpeningHoldings {
                         Costing.jaws(chuck, holding.support()),
                         HoldingWords.opening(holding, lathe.unit()),
                         working.steps())
-                .pressed(walls.outOfRound(grip, BEARING, chuck.jaws()), walls.working(holding, lathe.unit()));
+                .pressed(
+                        walls.outOfRound(grip, BEARING, chuck.jaws()),
+                        walls.isThin(grip, BEARING),
+                        walls.working(holding, lathe.unit()));
     }
 }

@@ -77,10 +77,24 @@ final class Walls {
     boolean isNipped(Standing work, Holding.Grip grip, Holding.Bearing bearing) {
         boolean hollow =
                 work.tasks().list().stream().anyMatch(task -> task instanceof Task.Inside && work.isDone(task));
-        return hollow
+        return hollow && isThin(grip, bearing);
+    }
+
+    /** Whether hard jaws would nip the wall once it is bored. */
+    boolean isThin(Holding.Grip grip, Holding.Bearing bearing) {
+        return isHard(bearing)
                 && wall(grip, bearing)
                         .filter(wall -> wall.over(grip.diameter()) < LEAST_FOR_HARD_JAWS)
                         .isPresent();
+    }
+
+    private static boolean isHard(Holding.Bearing bearing) {
+        return switch (bearing) {
+            case Holding.Bearing.Closing closing -> true;
+            case Holding.Bearing.Opening opening -> true;
+            case Holding.Bearing.SoftJaws soft -> false;
+            case Holding.Bearing.SplitBush bush -> false;
+        };
     }
 
     /** How far work goes out of round, pressed as hard as a light cut asks. */

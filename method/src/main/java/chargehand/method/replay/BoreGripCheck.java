@@ -89,7 +89,7 @@ final class BoreGripCheck {
                 open, Fault.Code.BLOCKED_BEHIND, () -> "the jaws cannot come in to that bore from end " + headstock);
     }
 
-    private void wall() {
+    void wall() {
         Optional<Length> wall = Carving.within(work.outer(), span)
                 .map(outside -> outside.least(outside.start(), outside.end())
                         .minus(grip.diameter().half()));

@@ -115,7 +115,19 @@ final class TurnedReplay {
         }
         faults.at(setUp.number(), 0);
         burrs(setUp);
+        new WallCheck(held(setUp, before, steps), faults).check(setUp.holding());
         return new Proof.Stage(setUp.number(), before, steps);
+    }
+
+    /** The work as it is held when all is cut but the parting. */
+    private static TurnedWork held(SetUp setUp, TurnedWork before, List<Proof.Step> steps) {
+        TurnedWork held = before;
+        for (int i = 0; i < steps.size(); i++) {
+            if (!(setUp.operations().get(i).cut() instanceof Cut.PartOff)) {
+                held = (TurnedWork) steps.get(i).after();
+            }
+        }
+        return held;
     }
 
     private Proof.Step step(SetUp setUp, Operation operation, Optional<Machine> machine, HollowCorners hollow) {

@@ -55,10 +55,13 @@ final class Roundness {
 
     private boolean isRound(Standing work, Choice choice, BitSet together, int number) {
         Length lobed = choice.outOfRound();
+        Task task = work.tasks().get(number);
+        if (choice.nips() && task instanceof Task.Inside) {
+            return false;
+        }
         if (lobed.isZero()) {
             return true;
         }
-        Task task = work.tasks().get(number);
         boolean bored = task instanceof Task.Inside || isHollow(work, together);
         return !bored
                 || (isWithin(task, lobed)

@@ -155,6 +155,7 @@ final class FaultTest {
         return Stream.of(
                 pin(Code.GRIP_MARKS, "2.0", "bare jaws", pin().holding(2, held -> chuck(0, 18, 12, End.A))),
                 ring(Code.GRIP_NIPS, "2.0", "in hard jaws", held -> Steps.packed(0, 18, 42, End.A)),
+                new Wrong(Code.GRIP_NIPS, "2.0", "bored thin in hard jaws", SmallWork.RING, boredThin()),
                 ring(Code.GRIP_TOO_SHORT, "2.0", "a grip of 1.5", held -> Steps.soft(0, 1.5, 42, End.A)),
                 ring(Code.GRIP_TOO_LONG, "2.0", "longer than soft jaws", held -> Steps.soft(-6, 20, 42, End.A)),
                 ring(Code.GRIP_ON_AIR, "2.0", "bored to another size", held -> Steps.soft(0, 18, 43, End.A)),
@@ -296,6 +297,16 @@ final class FaultTest {
 
     private static Holding bush(double from, double to, double diameter, double outside) {
         return Steps.bushed(Steps.grip(from, to, diameter), End.A, outside);
+    }
+
+    /** The ring turned and parted solid but for a drilled hole, and bored in its second holding, in hard jaws. */
+    private static Method boredThin() {
+        Method drilled = Edits.in(SmallWork.RING.method()).without(1, 5);
+        Method bored = Edits.in(drilled).operations(2, operations -> {
+            operations.add(1, Steps.bore(End.B, 19.5, 38, 0));
+            return operations;
+        });
+        return Edits.in(bored).holding(2, held -> Steps.packed(0, 18, 42, End.A));
     }
 
     private static Holding tooTrue(Holding held) {

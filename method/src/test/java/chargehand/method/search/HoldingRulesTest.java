@@ -9,6 +9,8 @@ import chargehand.method.plan.Holding;
 import chargehand.method.plan.Method;
 import chargehand.method.plan.Planned;
 import chargehand.method.plan.SetUp;
+import chargehand.method.rack.yaml.RackFile;
+import chargehand.method.rack.yaml.RackRead;
 import chargehand.method.replay.Replay;
 import chargehand.part.Part;
 import java.util.List;
@@ -48,6 +50,23 @@ final class HoldingRulesTest {
                 .filteredOn(chuck -> chuck.grip().diameter().mm() < 43)
                 .isNotEmpty()
                 .allSatisfy(chuck -> assertThat(chuck.bearing()).isInstanceOf(Holding.Bearing.SoftJaws.class));
+    }
+
+    /** Of bar that leaves its outside to be turned first, the ring is not bored in hard jaws either, three or four. */
+    @ParameterizedTest
+    @ValueSource(ints = {45, 60, 120})
+    void plan_thinRingFromAnyBar_isNeverBoredInHardJaws(int bar) {
+        var rack = (RackRead.Sound)
+                RackFile.read("rack: one\nunit: mm\npieces:\n  - {name: Z1, place: rack, material: EN8,"
+                        + " sure: marked, round: " + bar + ", length: 1 m, condition: bright, price: 1}\n");
+        Part ring = part("outside: [{round: 42 h7, name: rim, length: 20}]\ninside: [{bore: 38 H7, name: bore}]\n");
+        Planned planned = new Planner(DemoKit.kit(), rack.rack()).plan(ring, 1);
+        assertThat(planned).isInstanceOf(Planned.Ready.class);
+        Method method = ((Planned.Ready) planned).method();
+        assertThat(Replay.of(ring, method, DemoKit.kit()).faults()).isEmpty();
+        assertThat(inChucks(method))
+                .filteredOn(chuck -> chuck.grip().diameter().mm() < 43)
+                .allSatisfy(chuck -> assertThat(chuck.bearing()).isNotInstanceOf(Holding.Bearing.Closing.class));
     }
 
     @Test
