@@ -188,7 +188,7 @@ final class TurningWork {
                 form = chamfer(chamfer);
             }
             case Edge.WeldPreparation prepared -> {
-                say = "Bevel for welding, " + prepared.depth().text() + " deep, "
+                say = "Bevel for welding, " + size(prepared.depth().length()) + " deep, "
                         + String.format(Locale.ROOT, "%.1f°", prepared.angle().degrees()) + " to the face, at Ø "
                         + size(diameter);
                 form = chamfer(prepared.chamfer());
@@ -203,6 +203,9 @@ final class TurningWork {
         var draft = new Draft(say, cut, chamferingTool(form), lathe.unit());
         if (form instanceof Cut.EdgeForm.Chamfer chamfer && !isToolsOwn(chamfer)) {
             draft.topSlide(chamfer.angle());
+        }
+        if (edge instanceof Edge.WeldPreparation) {
+            draft.caution("Depth, angle and gap are the welder's: whoever answers for the weld agrees them first.");
         }
         speed(draft, diameter, CutKind.CHAMFERING);
         draft.takes(OperationTimes.HAND_FEED_MINUTES);
