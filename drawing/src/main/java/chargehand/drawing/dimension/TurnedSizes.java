@@ -24,7 +24,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 /** All sizes of a turned part on its side view. */
 public final class TurnedSizes {
@@ -100,12 +99,14 @@ public final class TurnedSizes {
         List<AxialDimension> all = new ArrayList<>(outside);
         all.addAll(within);
         Length whole = subject.body().length();
-        Map<Boolean, List<AxialDimension>> parted = all.stream()
-                .collect(Collectors.partitioningBy(length -> length.length().equals(whole)));
+        List<AxialDimension> overall =
+                all.stream().filter(length -> length.length().equals(whole)).toList();
+        List<AxialDimension> others =
+                all.stream().filter(length -> !length.length().equals(whole)).toList();
         return List.of(
                 new Split(once(all), List.of()),
                 half ? new Split(within, outside) : new Split(outside, within),
-                new Split(once(parted.get(false)), once(parted.get(true))));
+                new Split(once(others), once(overall)));
     }
 
     private double cost(Split split) {

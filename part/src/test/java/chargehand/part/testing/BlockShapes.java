@@ -42,7 +42,10 @@ final class BlockShapes {
         Size depth = sizes.plain(block.thickness().length().mm() * 0.4);
         BlockCut cut = random.nextBoolean()
                 ? new BlockCut.Step(
-                        "step 1", BlockCut.Side.values()[random.nextInt(4)], sizes.plain(width * 0.2), depth)
+                        "step 1",
+                        List.of(BlockCut.Side.values()).get(random.nextInt(4)),
+                        sizes.plain(width * 0.2),
+                        depth)
                 : random.nextBoolean()
                         ? new BlockCut.Slot(
                                 "slot 1",
