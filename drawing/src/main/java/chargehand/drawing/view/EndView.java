@@ -49,7 +49,7 @@ public final class EndView {
     /** The view from an end, the part turned round its axis as it is in its side view. */
     public static View of(Look look, End from) {
         EndView view = new EndView(look, from);
-        EndFeatures features = new EndFeatures(look, from);
+        EndFeatures features = EndFeatures.of(look, from);
         view.outside();
         view.pencil.replace(features.outside(view.pencil.marks()));
         Pencil bored = new Pencil();
