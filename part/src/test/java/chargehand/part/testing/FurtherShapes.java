@@ -212,7 +212,7 @@ final class FurtherShapes {
             return new OnEnd.Slot("slot 1", End.A, sizes.plain(outer * 0.1), sizes.plain(2), around, Made.HERE);
         }
         CentreHole hole = CentreHole.list().get(random.nextInt(CentreHole.list().size()));
-        Stays stays = Stays.values()[random.nextInt(Stays.values().length)];
+        Stays stays = List.of(Stays.values()).get(random.nextInt(Stays.values().length));
         return new OnEnd.Centre("centre hole 1", End.A, hole, stays, Made.HERE);
     }
 
