@@ -44,6 +44,9 @@ public final class NotHeld {
      * @param holder its name on that machine
      */
     public static String why(Machine machine, String holder, Standing work) {
+        if (holder.equals(HolderName.CLAMPS)) {
+            return "Clamps on the table hold blocks and plates here; round work lies in vees.";
+        }
         var held = new NotHeld(work, machine.unit());
         if (machine instanceof Lathe lathe) {
             return held.onLathe(lathe, holder);
@@ -73,13 +76,29 @@ public final class NotHeld {
                 return nearest(collets.gripLength(), place -> inCollet(lathe, collets, place));
             }
         }
-        return holder.equals(HolderName.CENTRES) ? betweenCentres(lathe) : onMandrel();
+        return switch (holder) {
+            case HolderName.CENTRES -> betweenCentres(lathe);
+            case HolderName.FACEPLATE -> onFaceplate();
+            default -> onMandrel();
+        };
     }
 
     private String onMandrel() {
         return work.isOnBar()
                 ? "The work is still on its bar."
-                : "The work has no finished bore right through that takes it.";
+                : "The work has no finished bored or reamed hole within its range that it bears in over half the work's"
+                        + " length, and that it can go into.";
+    }
+
+    private String onFaceplate() {
+        boolean faced = List.of(End.A, End.B).stream().anyMatch(end -> work.isDone(new Task.FaceOf(end)));
+        if (work.isOnBar()) {
+            return "The work is still on its bar.";
+        }
+        return faced
+                ? "Jaws that are dialled one by one leave the same end open in less time, or there is neither ledge nor rim"
+                        + " wide enough for clamps."
+                : "No end is faced yet that could lie flat on it.";
     }
 
     /** What a holder says of one place. */
