@@ -74,7 +74,7 @@ record Contours(Look look, List<Opening> openings, List<List<Point>> cutOuts) {
         cutOuts.stream()
                 .filter(cutOut -> cutOut.stream().mapToDouble(Point::y).sum() * side.outward() > 0)
                 .forEach(outlines::add);
-        pencil.putAll(Hatching.of(outlines));
+        pencil.putAll(Hatching.of(look.solid()).within(outlines));
     }
 
     private List<Point> outside(Side side) {

@@ -43,7 +43,7 @@ public final class KeySection {
             cut.add(circle(section.inner));
             pencil.put(new Mark.Circle(LineStyle.WIDE, Ink.INK, new Point(0, 0), section.inner));
         }
-        pencil.putAll(Hatching.of(cut));
+        pencil.putAll(Hatching.of(solid).within(cut));
         pencil.closed(LineStyle.WIDE, outline);
         double reach = section.outer + OVERRUN;
         pencil.line(LineStyle.CHAIN, new Point(-reach, 0), new Point(reach, 0));

@@ -4,11 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import chargehand.drawing.SampleParts;
+import chargehand.drawing.Turning;
 import chargehand.drawing.picture.LineStyle;
 import chargehand.drawing.picture.Mark;
 import chargehand.drawing.picture.Point;
+import chargehand.measure.Angle;
 import chargehand.measure.Length;
 import chargehand.part.Body;
+import chargehand.part.Bore;
+import chargehand.part.End;
 import chargehand.part.Part;
 import chargehand.part.shape.Profile;
 import chargehand.part.shape.Solid;
@@ -28,7 +32,7 @@ final class HatchingTest {
         List<Point> square = List.of(at(0, 0), at(100, 0), at(100, 100), at(0, 100));
         List<Point> hole = List.of(at(30, 30), at(70, 30), at(70, 70), at(30, 70));
 
-        assertThat(area(Hatching.of(List.of(square, hole)))).isCloseTo(10_000 - 1_600, within(150.0));
+        assertThat(area(Hatching.steep().within(List.of(square, hole)))).isCloseTo(10_000 - 1_600, within(150.0));
     }
 
     @ParameterizedTest
@@ -71,5 +75,23 @@ final class HatchingTest {
                     / 2;
         }
         return area;
+    }
+
+    /** A seat of 90° lies at 45°, along ordinary hatching: such a part is hatched at 30°. */
+    @Test
+    void of_aPartWithASeatAt45Degrees_isHatchedFlatter() {
+        Turning t = Turning.mm("seat");
+        Solid seat = Solid.of(t.round("ring", "60", "30")
+                .drilled("bore", End.A, "20")
+                .bore(new Bore.Coned("seat", End.B, t.through(), t.size("40"), Angle.degrees(90), t.size("20")))
+                .body());
+        View view = SideView.of(new Look(seat, AxialScale.of(1), Cut.HALF));
+
+        assertThat(Drawn.of(view.marks(), LineStyle.HATCH).lines())
+                .isNotEmpty()
+                .allSatisfy(line -> assertThat(Math.toDegrees(Math.atan2(
+                                line.from().y() - line.to().y(),
+                                line.to().x() - line.from().x())))
+                        .isCloseTo(30, within(1e-6)));
     }
 }
