@@ -10,6 +10,7 @@ import chargehand.drawing.svg.Svg;
 import chargehand.measure.Length;
 import chargehand.part.Body;
 import chargehand.part.End;
+import chargehand.part.Part;
 import chargehand.part.shape.Profile;
 import chargehand.part.shape.Solid;
 import java.io.IOException;
@@ -17,6 +18,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** Stage pictures as they were last looked at and found right; {@code -Dgolden.rewrite=true} writes them anew. */
 final class GoldenStageTest {
@@ -41,6 +44,50 @@ final class GoldenStageTest {
                 List.of(new SettingSize(Length.mm(34), Length.mm(514), "480")));
 
         compare("ram", StagePicture.of(stage, 130, 90));
+    }
+
+    /** What holds a shaft, and what bears in a hub, each in its own picture. */
+    static List<Held> held() {
+        Hold.Grip outside = new Hold.Grip(Length.ZERO, Length.mm(30), Length.mm(35));
+        Hold.Grip bore = new Hold.Grip(Length.ZERO, Length.mm(40), Length.mm(25));
+        return List.of(
+                new Held("soft-jaws", new Hold.Chuck(outside, new Hold.Support.None(), Hold.Jaws.SOFT), false),
+                new Held("packed", new Hold.Chuck(outside, new Hold.Support.Centre(), Hold.Jaws.PACKED), false),
+                new Held(
+                        "steady",
+                        new Hold.Chuck(outside, new Hold.Support.FixedSteady(Length.mm(140), Length.mm(29))),
+                        false),
+                new Held("dividing-head", new Hold.DividingHead(outside, new Hold.Support.Centre()), false),
+                new Held("jaws-inside", new Hold.JawsInside(bore), true),
+                new Held("stub-mandrel", new Hold.StubMandrel(bore), true));
+    }
+
+    /** A hold, and whether it bears in the hub's bore rather than on the shaft. */
+    record Held(String name, Hold hold, boolean inside) {
+        @Override
+        public String toString() {
+            return name;
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("held")
+    void of_aHold_isDrawnAsItWas(Held held) throws IOException {
+        Part part = held.inside ? SampleParts.hub() : SampleParts.keyed();
+        Solid solid = Solid.of((Body.Turned) part.body());
+        Profile stock = Profile.level(Length.ZERO, solid.length(), Length.mm(held.inside ? 42 : 27));
+        Work work = new Work(solid.outer(), solid.inner(), stock, solid.threads(), List.of(), solid.across());
+        Length from = Length.mm(held.inside ? 14 : 80);
+        Length to = Length.mm(held.inside ? 50 : 150);
+        Stage stage = new Stage(
+                held.name,
+                work,
+                held.hold,
+                End.A,
+                List.of(new Surface.Outside(from, to, "turn")),
+                List.of(new SettingSize(from, to, held.inside ? "36" : "70")));
+
+        compare(held.name, StagePicture.of(stage, 130, 90));
     }
 
     @Test
