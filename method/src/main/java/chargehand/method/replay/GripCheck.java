@@ -177,7 +177,14 @@ final class GripCheck {
                 .flatMap(thread -> new Span(thread.from(), thread.to()).common(span).stream())
                 .map(Span::length)
                 .reduce(Length.ZERO, Length::plus);
-        return atSize.minus(threaded).isMoreThan(Deviation.ALLOWED);
+        return atSize.minus(threaded).isMoreThan(Deviation.ALLOWED) || isOnFinishedFlats(wanted);
+    }
+
+    private boolean isOnFinishedFlats(Solid wanted) {
+        return sides() > 0
+                && wanted.flats().stream()
+                        .anyMatch(flats -> flats.across().isWithin(Deviation.ALLOWED, grip.diameter())
+                                && new Span(flats.from(), flats.to()).meets(span));
     }
 
     /** The wall under the jaws stands their push. */

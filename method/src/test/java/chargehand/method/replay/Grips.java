@@ -45,6 +45,19 @@ final class Grips {
         };
     }
 
+    static boolean isPacked(Holding holding) {
+        return holding instanceof Holding.InChuck held
+                && (held.bearing().equals(new Holding.Bearing.Closing(true))
+                        || held.bearing().equals(new Holding.Bearing.Opening(true)));
+    }
+
+    static Holding bare(Holding holding) {
+        Holding.InChuck held = (Holding.InChuck) holding;
+        return held.bearing() instanceof Holding.Bearing.Opening
+                ? held.with(new Holding.Bearing.Opening(false))
+                : held.with(new Holding.Bearing.Closing(false));
+    }
+
     static Holding turnedRound(Holding holding) {
         Holding.InChuck held = (Holding.InChuck) holding;
         return new Holding.InChuck(

@@ -75,6 +75,15 @@ enum Mutator {
         }
     },
 
+    /** Jaws that were packed, or opened packed in a bore, are used bare. */
+    BARE_JAWS {
+        @Override
+        Optional<Method> broken(Method method, Random random) {
+            return setUp(method, random, setUp -> Grips.isPacked(setUp.holding()))
+                    .map(setUp -> Edits.in(method).holding(setUp.number(), Grips::bare));
+        }
+    },
+
     TURNED_ROUND {
         @Override
         Optional<Method> broken(Method method, Random random) {
