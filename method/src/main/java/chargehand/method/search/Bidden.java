@@ -1,6 +1,8 @@
 package chargehand.method.search;
 
 import chargehand.method.holding.Choice;
+import chargehand.method.kit.Kit;
+import chargehand.method.kit.Saw;
 import chargehand.method.plan.Method.PassedOver;
 import chargehand.method.stock.Candidate;
 import chargehand.method.stock.Candidates;
@@ -18,10 +20,12 @@ import java.util.Optional;
 /** What somebody asks of a method, put to every choice that the search makes. */
 final class Bidden {
     private final Wishes wishes;
+    private final List<String> saws;
     private final List<Wish.HeldBy> grips;
 
-    Bidden(Wishes wishes) {
+    Bidden(Wishes wishes, Kit kit) {
         this.wishes = wishes;
+        this.saws = kit.saws().stream().map(Saw::name).toList();
         this.grips = wishes.of(Wish.HeldBy.class).toList();
     }
 
@@ -43,12 +47,16 @@ final class Bidden {
             case Wish.FromPiece from -> isOf(candidate, from.piece());
             case Wish.NotFromPiece from -> !isOf(candidate, from.piece());
             case Wish.WithoutParting off -> candidate.way() == Way.SAWN;
-            case Wish.WithoutMachine machine -> true;
+            case Wish.WithoutMachine without -> candidate.way() == Way.FROM_BAR || !isSaw(without.machine());
             case Wish.WithoutHolder holder -> true;
             case Wish.HeldBy grip -> true;
             case Wish.NotHeldBy grip -> true;
             case Wish.Before order -> true;
         });
+    }
+
+    private boolean isSaw(String machine) {
+        return saws.stream().anyMatch(machine::equalsIgnoreCase);
     }
 
     private static boolean isOf(Candidate candidate, String piece) {

@@ -71,7 +71,7 @@ public final class Planner {
             return List.of();
         }
         Part aimed = Aim.at(part);
-        var bidden = new Bidden(wishes);
+        var bidden = new Bidden(wishes, kit);
         Candidates candidates = bidden.among(StockChooser.candidates(aimed, count, rack, CuttingUp.with(kit)));
         return switch (aimed.body()) {
             case Body.Turned turned ->
@@ -89,7 +89,7 @@ public final class Planner {
         Candidates candidates = StockChooser.candidates(aimed, count, rack, CuttingUp.with(kit));
         return switch (aimed.body()) {
             case Body.Turned turned ->
-                new TurnedPlanner(kit, aimed, turned, new Bidden(Wishes.NONE)).inFixedOrder(count, candidates);
+                new TurnedPlanner(kit, aimed, turned, new Bidden(Wishes.NONE, kit)).inFixedOrder(count, candidates);
             case Body.Block block -> Optional.empty();
         };
     }
@@ -110,7 +110,7 @@ public final class Planner {
             return new Planned.NotHere(unplanned);
         }
         Part aimed = Aim.at(part);
-        var bidden = new Bidden(wishes);
+        var bidden = new Bidden(wishes, kit);
         Candidates all = StockChooser.candidates(aimed, count, rack, CuttingUp.with(kit));
         if (all.fit().isEmpty()) {
             return new Planned.NotHere(List.of(Reasons.noStock(aimed, all.passedOver())));

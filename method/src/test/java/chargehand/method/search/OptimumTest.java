@@ -89,7 +89,7 @@ class OptimumTest {
     private static double everyWay(Part part, int count) {
         var body = (Body.Turned) part.body();
         Candidates candidates = StockChooser.candidates(part, count, RACK, CuttingUp.with(KIT));
-        var planner = new TurnedPlanner(KIT, part, body, new Bidden(Wishes.NONE));
+        var planner = new TurnedPlanner(KIT, part, body, new Bidden(Wishes.NONE, KIT));
         double least = Double.MAX_VALUE;
         for (int place = 0; place < candidates.fit().size(); place++) {
             Candidate candidate = candidates.fit().get(place);

@@ -111,6 +111,13 @@ class WishesTest {
                 .orElseThrow();
     }
 
+    @Test
+    void plan_withoutTheSaw_isMadeAtTheEndOfTheBar() {
+        Method method = plan("metric-stud", 1, new Wish.WithoutMachine("saw"));
+        assertThat(DemoMethods.setUpsWith(method, Cut.SawOff.class)).isEmpty();
+        assertThat(DemoMethods.setUpsWith(method, Cut.PartOff.class)).hasSize(1);
+    }
+
     @ParameterizedTest
     @CsvSource({"union, 2", "bearing-bush, 1", "metric-stud, 2", "ram, 1", "shim, 3"})
     void plan_withoutEachMachineInTurn_replaysOrNamesIt(String name, int count) {
