@@ -44,7 +44,7 @@ public final class KeySection {
             pencil.put(new Mark.Circle(LineStyle.WIDE, Ink.INK, new Point(0, 0), section.inner));
         }
         pencil.putAll(Hatching.of(solid).within(cut));
-        pencil.closed(LineStyle.WIDE, outline);
+        pencil.closed(keyway.isThere() ? LineStyle.DOUBLE_CHAIN : LineStyle.WIDE, outline);
         double reach = section.outer + OVERRUN;
         pencil.line(LineStyle.CHAIN, new Point(-reach, 0), new Point(reach, 0));
         pencil.line(LineStyle.CHAIN, new Point(0, -reach), new Point(0, reach));
