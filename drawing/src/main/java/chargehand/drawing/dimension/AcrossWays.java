@@ -134,7 +134,12 @@ record AcrossWays(Subject subject) {
         }
         if (bearing.isDown() && subject.look().cut() != Cut.NONE && !through) {
             double middle = (outside + Math.max(subject.reach().inside(hole.at().length()), 0)) / 2;
-            List<Point> walls = List.of(new Point(x + half, middle), new Point(x - half, middle));
+            double low = (outside + middle) / 2;
+            List<Point> walls = List.of(
+                    new Point(x + half, middle),
+                    new Point(x - half, middle),
+                    new Point(x + half, low),
+                    new Point(x - half, low));
             return leader.past(walls, false, subject.reach().outside(Side.BELOW));
         }
         double rim = Math.sqrt(Math.max(0, outside * outside - half * half));

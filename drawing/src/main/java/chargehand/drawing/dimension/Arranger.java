@@ -2,7 +2,9 @@ package chargehand.drawing.dimension;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * Chooses among the ways of placing each size: first one after the other, each where it lies best among those before it, then
@@ -13,17 +15,24 @@ import java.util.List;
 final class Arranger {
     private static final int ROUNDS = 6;
 
+    /** How often what lies worst is placed first and the rest after it. */
+    private static final int AGAIN = 3;
+
     /** So much that sizes cost each other is worth no second try: a leader or two over an extension line. */
     private static final double PEACE = 100;
 
     /** Two sizes that cost each other more than this are moved together. */
     private static final double QUARREL = 15;
 
+    /** A size that costs the others more than this is moved with any of them. */
+    private static final double STUBBORN = 200;
+
     /** What must be gained to move something. */
     private static final double LEAST_GAIN = 1e-6;
 
     private final Board board;
     private final List<Way> chosen = new ArrayList<>();
+    private List<List<Way>> order = List.of();
 
     private Arranger(Board board) {
         this.board = board;
@@ -47,12 +56,33 @@ final class Arranger {
         if (best.quarrel() > PEACE) {
             List<List<Way>> rightward = rightward(ways);
             for (List<List<Way>> order : List.of(rightward, rightward.reversed(), ways.reversed())) {
-                Arranger other = new Arranger(start.copy());
-                other.arrange(order);
-                best = other.total() < best.total() ? other : best;
+                best = better(best, start, order);
+            }
+            for (int again = 0; again < AGAIN && best.quarrel() > PEACE; again++) {
+                best = better(best, start, best.quarrelsomeFirst());
             }
         }
         return best.board;
+    }
+
+    private static Arranger better(Arranger best, Board start, List<List<Way>> order) {
+        Arranger other = new Arranger(start.copy());
+        other.arrange(order);
+        return other.total() < best.total() ? other : best;
+    }
+
+    /** The lists in the order of how much what was chosen of them costs among the others, the worst first. */
+    private List<List<Way>> quarrelsomeFirst() {
+        Map<List<Way>, Double> quarrels = new IdentityHashMap<>();
+        for (int i = 0; i < chosen.size(); i++) {
+            Way way = chosen.get(i);
+            board.remove(way.placing);
+            quarrels.put(order.get(i), board.among(way.placing, Double.MAX_VALUE));
+            board.add(way.placing);
+        }
+        return order.stream()
+                .sorted(Comparator.comparingDouble(list -> -quarrels.getOrDefault(list, 0.0)))
+                .toList();
     }
 
     /** The ways with the least cost of their own first. */
@@ -72,6 +102,7 @@ final class Arranger {
 
     /** Places everything. */
     private void arrange(List<List<Way>> ways) {
+        order = ways;
         for (List<Way> list : ways) {
             Way best = best(list);
             board.add(best.placing);
@@ -114,17 +145,28 @@ final class Arranger {
         return moved;
     }
 
-    /** Moves two at once that lie badly together, the first where it likes best; whether anything moved. */
+    /**
+     * Moves two at once that lie badly together, the first where it likes best; one that lies badly among what cannot move, with
+     * each of the others. Whether anything moved.
+     */
     private boolean improvePairs(List<List<Way>> ways) {
         boolean moved = false;
         for (int i = 0; i < ways.size(); i++) {
+            boolean stubborn = isStubborn(chosen.get(i));
             for (int j = 0; j < ways.size(); j++) {
-                if (i != j && Board.between(chosen.get(i).placing, chosen.get(j).placing) > QUARREL) {
+                if (i != j && (stubborn || Board.between(chosen.get(i).placing, chosen.get(j).placing) > QUARREL)) {
                     moved |= improvePair(ways, i, j);
                 }
             }
         }
         return moved;
+    }
+
+    private boolean isStubborn(Way way) {
+        board.remove(way.placing);
+        double cost = board.among(way.placing, STUBBORN);
+        board.add(way.placing);
+        return cost >= STUBBORN;
     }
 
     private boolean improvePair(List<List<Way>> ways, int i, int j) {

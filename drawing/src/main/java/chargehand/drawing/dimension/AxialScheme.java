@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 
 /**
  * Chooses the lengths that define the outside of a turned part: a least spanning tree over its faces, so that every face is
@@ -15,6 +16,9 @@ import java.util.TreeSet;
  * whole length, flanges, and then lengths from the face that matters most.
  */
 public final class AxialScheme {
+    /** So many flanges each have their own width; with more, lengths are given from the datum. */
+    private static final int FEW = 2;
+
     private final Body.Turned body;
     private final SizeText text;
     private final List<Length> faces;
@@ -42,7 +46,7 @@ public final class AxialScheme {
         for (Edge edge : candidates()) {
             if (tree.join(edge.from, edge.to)) {
                 chosen.add(dimension(edge));
-            } else if (edge.cost == Cost.FLANGE) {
+            } else if (isFlange(edge) && flanges() <= FEW) {
                 chosen.add(reference(edge));
             }
         }
@@ -106,12 +110,27 @@ public final class AxialScheme {
             case Section.Groove groove -> Cost.GROOVE;
             case Section.Threaded threaded -> Cost.THREAD;
             case Section.Cone cone -> Cost.CONE;
-            case Section.Polygon polygon -> isFlange(index) ? Cost.FLANGE : Cost.THREAD;
-            case Section.Round round -> isFlange(index) ? Cost.FLANGE : Cost.CHAIN;
+            case Section.Polygon polygon -> isFlange(index) ? flange(index) : Cost.THREAD;
+            case Section.Round round -> isFlange(index) ? flange(index) : Cost.CHAIN;
             case Section.Toothed toothed -> isFlange(index) ? Cost.FLANGE : Cost.THREAD;
             case Section.Curved curved -> Cost.CONE;
             case Section.Knurled knurled -> isFlange(index) ? Cost.FLANGE : Cost.THREAD;
         };
+    }
+
+    /** A flange at the datum, or one of few, has its own width; many in a row would add up their tolerances. */
+    private int flange(int index) {
+        boolean atDatum =
+                body.start(index).equals(datum) || body.start(index + 1).equals(datum);
+        return atDatum || flanges() <= FEW ? Cost.FLANGE : Cost.CHAIN;
+    }
+
+    private long flanges() {
+        return IntStream.range(0, body.outside().size()).filter(this::isFlange).count();
+    }
+
+    private boolean isFlange(Edge edge) {
+        return edge.cost == Cost.FLANGE;
     }
 
     /** Whether a section stands out from both its neighbours. */

@@ -2,6 +2,7 @@ package chargehand.drawing.dimension;
 
 import chargehand.drawing.picture.Box;
 import chargehand.drawing.picture.Point;
+import chargehand.drawing.picture.Segment;
 import chargehand.drawing.sign.Arrow;
 import chargehand.drawing.view.View;
 import java.util.ArrayList;
@@ -29,6 +30,10 @@ final class Board {
     private static final double WORDS_ON_HATCHING = 20;
     private static final double LEADER_ON_OUTLINE = 8;
     private static final double EXTENSIONS_CROSS = 5;
+    private static final double WORDS_ON_PART = 3;
+
+    /** Further out than anything (mm). */
+    private static final double FAR = 10_000;
 
     /** How much air words need round them (mm). */
     private static final double AIR = 0.7;
@@ -99,6 +104,22 @@ final class Board {
                 cost += LEADER_ON_OUTLINE * outlines.crossing(line.segment());
             }
         }
+        return cost + onPart(placing);
+    }
+
+    /** Callouts stand beside the part: nothing of it lies further out than their words. */
+    private double onPart(Placing placing) {
+        boolean called = !placing.lines().isEmpty()
+                && placing.lines().stream().allMatch(line -> line.kind() == Placing.Kind.LEADER);
+        if (!called) {
+            return 0;
+        }
+        double cost = 0;
+        for (Box text : placing.texts()) {
+            Point middle = text.centre();
+            Segment out = new Segment(middle, new Point(middle.x(), middle.y() < 0 ? -FAR : FAR));
+            cost += outlines.crossing(out) > 0 ? WORDS_ON_PART : 0;
+        }
         return cost;
     }
 
@@ -161,10 +182,7 @@ final class Board {
         for (int i = 0; i < other.lines().size(); i++) {
             cost += other.lines().get(i).segment().meets(near) ? WORDS_ON_LINE : 0;
         }
-        for (int i = 0; i < other.arrows().size(); i++) {
-            Placing.Pointed arrow = other.arrows().get(i);
-            cost += near.holds(arrow.tip().towards(arrow.direction(), -Arrow.LENGTH / 2)) ? WORDS_ON_LINE : 0;
-        }
+        cost += other.marks(near) ? WORDS_ON_LINE : 0;
         return cost;
     }
 

@@ -69,6 +69,26 @@ public record Placing(
         return arrows.stream().map(Pointed::tip).toList();
     }
 
+    /** Half the width of an arrow and a little air (mm). */
+    private static final double HALF_ARROW = 0.7;
+
+    /** Whether one of its arrows or rings lies in a box. */
+    boolean marks(Box box) {
+        Box near = box.grown(HALF_ARROW);
+        for (int i = 0; i < arrows.size(); i++) {
+            Pointed arrow = arrows.get(i);
+            if (new Segment(arrow.tip, arrow.tip.towards(arrow.direction, -Arrow.LENGTH)).meets(near)) {
+                return true;
+            }
+        }
+        for (int i = 0; i < signs.size(); i++) {
+            if (signs.get(i) instanceof Mark.Circle ring && box.meets(ring.centre(), ring.radius())) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** The same with the tip of its leader, which is its first line, at a point near by. */
     Placing tipAt(Point tip) {
         List<Stroke> moved = new ArrayList<>(lines);

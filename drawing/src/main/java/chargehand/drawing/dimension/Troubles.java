@@ -49,9 +49,7 @@ final class Troubles {
             for (Placing.Stroke line : other.lines()) {
                 count += line.segment().meets(text) ? 1 : 0;
             }
-            for (Placing.Pointed arrow : other.arrows()) {
-                count += text.holds(arrow.tip().towards(arrow.direction(), -1)) ? 1 : 0;
-            }
+            count += other.marks(text) ? 1 : 0;
         }
         return count;
     }

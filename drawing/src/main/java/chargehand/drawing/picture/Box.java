@@ -132,6 +132,15 @@ public record Box(double left, double top, double right, double bottom) {
                 : Optional.empty();
     }
 
+    /** Whether a circle runs through this box. */
+    public boolean meets(Point centre, double radius) {
+        double near = Math.hypot(
+                centre.x() - Math.clamp(centre.x(), left, right), centre.y() - Math.clamp(centre.y(), top, bottom));
+        double far = Math.hypot(
+                Math.max(centre.x() - left, right - centre.x()), Math.max(centre.y() - top, bottom - centre.y()));
+        return near <= radius && radius <= far;
+    }
+
     /** Whether all of another box lies within this one. */
     public boolean holds(Box other) {
         return left <= other.left && other.right <= right && top <= other.top && other.bottom <= bottom;

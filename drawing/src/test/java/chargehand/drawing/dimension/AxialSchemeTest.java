@@ -3,6 +3,7 @@ package chargehand.drawing.dimension;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import chargehand.drawing.SampleParts;
+import chargehand.drawing.Turning;
 import chargehand.measure.Length;
 import chargehand.measure.LengthUnit;
 import chargehand.part.Body;
@@ -34,6 +35,21 @@ final class AxialSchemeTest {
         assertThat(lengths)
                 .extracting(length -> length.wording().toString())
                 .containsExactly("5/8", "1 15/16", "1/8", "(1/2)", "1/8", "9/16");
+    }
+
+    @Test
+    void of_manyCollarsInARow_givesTheirPlacesFromOneFaceSoThatTolerancesDoNotAddUp() {
+        Turning comb = Turning.mm("Comb");
+        for (int i = 0; i < 5; i++) {
+            comb.round("land " + i, "40", "8").groove("gap " + i, "34", "3");
+        }
+        List<AxialDimension> lengths =
+                AxialScheme.of(comb.round("last", "40", "8").body(), MM);
+
+        assertThat(lengths.stream().filter(length -> length.length().equals(Length.mm(3))))
+                .hasSize(5);
+        assertThat(lengths.stream().filter(length -> length.length().equals(Length.mm(8))))
+                .hasSizeLessThanOrEqualTo(2);
     }
 
     @ParameterizedTest
