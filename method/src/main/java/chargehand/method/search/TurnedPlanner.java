@@ -40,7 +40,7 @@ final class TurnedPlanner {
     private static final long MOST_WEIGHED = 6_000;
 
     /** The most weighed once a method is found, of set-ups that leave out what they could do. */
-    private static final long MOST_AT_SECOND_LOOK = 600;
+    private static final long MOST_AT_SECOND_LOOK = 150;
 
     /** The most weighed for whoever is in haste. */
     private static final long MOST_IN_HASTE = 1_200;
