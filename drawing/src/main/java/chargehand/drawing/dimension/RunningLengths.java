@@ -25,7 +25,7 @@ record RunningLengths(double origin, List<Span> spans) {
     static final double CIRCLE = 1.5;
 
     /** Fewer than this are better stacked. */
-    private static final int FEW = 4;
+    private static final int FEW = 6;
 
     private static final double SAME = 1e-6;
 
