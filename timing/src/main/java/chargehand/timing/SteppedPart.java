@@ -36,7 +36,7 @@ final class SteppedPart {
     }
 
     private Part read(int features) {
-        line("part: Spindle of %d features", features);
+        line(String.format(Locale.ROOT, "part: Spindle of %d features", features));
         line("material: EN8");
         line("unit: mm");
         line("general: ISO 2768-m");
@@ -46,7 +46,12 @@ final class SteppedPart {
         }
         line("inside:");
         for (int i = 0; i < bores; i++) {
-            line("  - {drill: %d, from: %s, depth: %d}", 6 + 2 * (i / 2), i % 2 == 0 ? "A" : "B", 24 - 4 * (i / 2));
+            line(String.format(
+                    Locale.ROOT,
+                    "  - {drill: %d, from: %s, depth: %d}",
+                    6 + 2 * (i / 2),
+                    i % 2 == 0 ? "A" : "B",
+                    24 - 4 * (i / 2)));
         }
         return switch (PartFile.read(yaml.toString())) {
             case PartReading.Read read -> read.part();
@@ -64,13 +69,19 @@ final class SteppedPart {
                 && index != sections / 2
                 && Math.abs(diameter(index - 1) - diameter(index + 1)) < DEEPEST_GROOVE_MM;
         if (inside && index % GROOVE_EVERY == 2) {
-            line("  - {groove: %.1f, length: 2}", Math.min(diameter(index - 1), diameter(index + 1)) - 2);
+            line(String.format(
+                    Locale.ROOT,
+                    "  - {groove: %.1f, length: 2}",
+                    Math.min(diameter(index - 1), diameter(index + 1)) - 2));
         } else if (index % CHAMFER_EVERY == 0) {
-            line(
+            line(String.format(
+                    Locale.ROOT,
                     "  - {round: %.1f, length: %.1f, at-%s: chamfer 0.3}",
-                    diameter(index), length, index <= sections / 2 ? "a" : "b");
+                    diameter(index),
+                    length,
+                    index <= sections / 2 ? "a" : "b"));
         } else {
-            line("  - {round: %.1f, length: %.1f}", diameter(index), length);
+            line(String.format(Locale.ROOT, "  - {round: %.1f, length: %.1f}", diameter(index), length));
         }
     }
 
@@ -80,7 +91,7 @@ final class SteppedPart {
         return THICKEST_MM - (THICKEST_MM - THINNEST_MM) * fromMiddle;
     }
 
-    private void line(String format, Object... figures) {
-        yaml.append(String.format(Locale.ROOT, format, figures)).append('\n');
+    private void line(String written) {
+        yaml.append(written).append('\n');
     }
 }
