@@ -133,13 +133,16 @@ public record Choice(
         return holding.runOut();
     }
 
-    /** The ends into which tools can go along the axis: not where a mandrel or opening jaws fill the bore. */
+    /**
+     * The ends into which tools can go along the axis: not where a mandrel or opening jaws fill the bore, and not into a thin
+     * disc that lies in a step of soft jaws for a light facing cut.
+     */
     public Set<End> open() {
         return switch (holding) {
             case Holding.InChuck chuck ->
                 switch (chuck.bearing()) {
                     case Holding.Bearing.Closing closing -> faces;
-                    case Holding.Bearing.SoftJaws soft -> faces;
+                    case Holding.Bearing.SoftJaws soft -> GripRules.isInStep(chuck.grip()) ? Set.of() : faces;
                     case Holding.Bearing.SplitBush bush -> faces;
                     case Holding.Bearing.Opening opening -> Set.of();
                 };

@@ -22,8 +22,13 @@ import java.util.Optional;
  * @param diameter over which the jaws close
  * @param sides of the surface gripped; 0 for round
  * @param gripped what it is
+ * @param step whether it lies in a step bored in soft jaws, which comes up closer to the cut
  */
-record GripPlace(End headstock, Length stop, Length inner, Length diameter, int sides, Choice.Gripped gripped) {
+record GripPlace(
+        End headstock, Length stop, Length inner, Length diameter, int sides, Choice.Gripped gripped, boolean step) {
+    GripPlace(End headstock, Length stop, Length inner, Length diameter, int sides, Choice.Gripped gripped) {
+        this(headstock, stop, inner, diameter, sides, gripped, false);
+    }
 
     /** The most that an edge takes up behind jaws on whose steps work still sits. */
     private static final Length MOST_BEHIND = Length.mm(2);
@@ -80,6 +85,10 @@ record GripPlace(End headstock, Length stop, Length inner, Length diameter, int 
     }
 
     private Length clearance() {
+        return step ? GripRules.CLEARANCE_IN_STEP : clearanceOfJaws();
+    }
+
+    private Length clearanceOfJaws() {
         return switch (gripped) {
             case Choice.Gripped.Raw raw -> GripRules.CLEARANCE;
             case Choice.Gripped.OnSection section -> GripRules.CLEARANCE_FINISHED;
@@ -87,6 +96,18 @@ record GripPlace(End headstock, Length stop, Length inner, Length diameter, int 
             case Choice.Gripped.OnCentres centres -> GripRules.CLEARANCE_FINISHED;
             case Choice.Gripped.OnFace face -> GripRules.CLEARANCE_FINISHED;
         };
+    }
+
+    /** The same place in a step bored in soft jaws. */
+    GripPlace inStep() {
+        return new GripPlace(headstock, stop, inner, diameter, sides, gripped, true);
+    }
+
+    /** Whether a step holds the work here by so much: a thin disc that seats on its back. */
+    boolean isHeldInStep(Standing work, Length grip) {
+        return isSeated(work, grip)
+                && GripRules.isThin(diameter, Overhang.of(work, this).length())
+                && !grip.isLessThan(GripRules.LEAST_IN_STEP);
     }
 
     /** How much of the stretch jaws so long can use. */

@@ -19,6 +19,12 @@ final class GripRules {
     /** Clear space between jaws on a finished section and its shoulder. */
     static final Length CLEARANCE_FINISHED = Length.mm(1);
 
+    /** Clear space between a step bored in soft jaws and the nearest cut. */
+    static final Length CLEARANCE_IN_STEP = Length.mm(0.5);
+
+    /** The least of a thin disc that lies in a step bored in soft jaws: a washer wants no more for a light facing cut. */
+    static final Length LEAST_IN_STEP = Length.mm(1);
+
     /** The most that work may stand out unsupported: length over diameter, added up along it. */
     static final double MOST_UNSUPPORTED = 5;
 
@@ -50,6 +56,7 @@ final class GripRules {
     private static final Length LEAST_SEATED = Length.mm(3);
     private static final double SEATED_OF_DIAMETER = 1.0 / 16;
     private static final double DISC = 0.4;
+    private static final double THIN = 0.06;
     private static final double GRIP_OF_DIAMETER = 0.25;
     private static final double GRIP_OF_OVERHANG = 0.25;
 
@@ -81,6 +88,16 @@ final class GripRules {
     /** Whether work is so short before the jaws that seating it does for a long grip. */
     static boolean isDisc(Length diameter, Length overhang) {
         return overhang.over(diameter) <= DISC;
+    }
+
+    /** Whether a disc stands out of the step that it seats in so little that nothing tips it. */
+    static boolean isThin(Length diameter, Length overhang) {
+        return overhang.over(diameter) <= THIN;
+    }
+
+    /** Whether soft jaws bear on so little that it is a step that holds the work, for a light facing cut and no more. */
+    static boolean isInStep(Holding.Grip grip) {
+        return grip.length().isLessThan(leastSeated(grip.diameter()));
     }
 
     /** The slenderness allowed with this support; with a fixed steady, between the jaws and the steady. */

@@ -78,9 +78,15 @@ final class HoldingWords {
             case Holding.Bearing.SoftJaws() ->
                 List.of(
                         "Put soft jaws on the " + chuck.chuck() + " and close them on a ring or slug behind.",
-                        "Bore them to fit the work as measured, " + size
+                        "Bore " + (GripRules.isInStep(chuck.grip()) ? step(chuck.grip(), unit) : "them")
+                                + " to fit the work as measured, " + size
                                 + ", relieved in the corner, and try it in them.");
         };
+    }
+
+    /** A step as deep as it holds, with the edge of the work lying in its corner. */
+    private static String step(Holding.Grip grip, LengthUnit unit) {
+        return "a step in them, " + LengthText.in(grip.length(), unit) + " deep beyond the edge of the work,";
     }
 
     /** Steps for jaws that open in a bore. */

@@ -119,18 +119,28 @@ final class LatheHoldings {
         }
     }
 
-    /** Soft jaws want a true surface, and none but a round one is bored for. */
+    /**
+     * Soft jaws want a true surface, and none but a round one is bored for. A disc too thin for a grip seats in a step bored in
+     * them.
+     */
     private void addSoft(GripPlace place, Chuck chuck, Chuck.SoftJaws soft, Holding.Support support) {
-        Length grip = place.grip(soft.jawLength());
-        boolean fits = place.sides() == 0 && isTrue(place) && soft.outside().contain(place.diameter());
-        if (!fits || !isSound(place, grip, soft.jawLength(), support)) {
+        if (place.sides() != 0 || !isTrue(place) || !soft.outside().contain(place.diameter())) {
             return;
         }
+        GripPlace step = place.inStep();
+        if (isSound(place, place.grip(soft.jawLength()), soft.jawLength(), support)) {
+            addSoftly(place, chuck, soft, support);
+        } else if (support instanceof Holding.Support.None && step.isHeldInStep(work, step.grip(soft.jawLength()))) {
+            addSoftly(step, chuck, soft, support);
+        }
+    }
+
+    private void addSoftly(GripPlace place, Chuck chuck, Chuck.SoftJaws soft, Holding.Support support) {
         var holding = new Holding.InChuck(
                 chuck.name(),
                 chuck.jaws(),
                 new Holding.Bearing.SoftJaws(),
-                gripped(place, grip),
+                gripped(place, place.grip(soft.jawLength())),
                 place.headstock(),
                 support,
                 soft.runOut());

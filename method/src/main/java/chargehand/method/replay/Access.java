@@ -56,9 +56,22 @@ record Access(Span clear, List<Obstacle> blocked, Set<End> facing, Set<End> axia
     }
 
     private static Access inChuck(Holding.InChuck chuck) {
-        return chuck.bearing() instanceof Holding.Bearing.Opening
-                ? opening(chuck)
-                : chucked(chuck.grip(), chuck.headstock(), chuck.support());
+        Holding.Grip grip = chuck.grip();
+        return switch (chuck.bearing()) {
+            case Holding.Bearing.Opening opening -> opening(chuck);
+            case Holding.Bearing.SoftJaws soft -> inSoftJaws(chuck);
+            case Holding.Bearing.Closing closing -> chucked(grip, chuck.headstock(), chuck.support());
+            case Holding.Bearing.SplitBush bush -> chucked(grip, chuck.headstock(), chuck.support());
+        };
+    }
+
+    /** A thin disc in a step of soft jaws is faced and no more: a drill would drag it round or push it askew. */
+    private static Access inSoftJaws(Holding.InChuck chuck) {
+        Access access = chucked(chuck.grip(), chuck.headstock(), chuck.support());
+        boolean step = chuck.grip()
+                .length()
+                .isLessThan(Believable.leastSeated(chuck.grip().diameter()));
+        return step ? new Access(access.clear(), access.blocked(), access.facing(), Set.of()) : access;
     }
 
     /** Jaws in the bore leave the outside clear as far as they reach in, and keep every tool out of the bore. */

@@ -76,6 +76,12 @@ final class Believable {
     /** What packing adds to the run-out of jaws on a scroll, at the least. */
     static final Length PACKING = Length.mm(0.01);
 
+    /** The least of a thin disc that lies in a step bored in soft jaws. */
+    static final Length LEAST_IN_STEP = Length.mm(0.8);
+
+    /** The most that a disc stands out of such a step, as a share of its diameter. */
+    static final double THIN = 1.0 / 12;
+
     private static final Length LEAST_SEATED = Length.mm(2.5);
     private static final double SEATED_OF_DIAMETER = 0.05;
     private static final double MOST_UNSUPPORTED = 6;

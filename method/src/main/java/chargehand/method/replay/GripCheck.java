@@ -70,17 +70,33 @@ final class GripCheck {
      * @param supported whether the outer end is held as well
      */
     void rest(Length jawLength, Length spindleBore, boolean supported) {
+        rest(least(supported), jawLength, spindleBore);
+    }
+
+    /** The same in soft jaws, in which a thin disc may lie in a step. */
+    void restSoftly(Length jawLength, Length spindleBore, boolean supported) {
+        boolean thin = isSeated(overhang()) && overhang().over(grip.diameter()) <= Believable.THIN;
+        rest(thin ? Believable.LEAST_IN_STEP : least(supported), jawLength, spindleBore);
+    }
+
+    private Length overhang() {
+        return headstock.other().distance(span.border(headstock.other()), work.face(headstock.other()));
+    }
+
+    private Length least(boolean supported) {
+        return isSeated(overhang())
+                ? Believable.leastSeated(grip.diameter())
+                : Believable.leastGrip(grip.diameter(), overhang(), supported);
+    }
+
+    private void rest(Length least, Length jawLength, Length spindleBore) {
         onMetal();
         Length front = span.border(headstock.other());
-        Length overhang = headstock.other().distance(front, work.face(headstock.other()));
-        Length least = isSeated(overhang)
-                ? Believable.leastSeated(grip.diameter())
-                : Believable.leastGrip(grip.diameter(), overhang, supported);
         faults.unless(
                 !grip.length().isLessThan(least.minus(Deviation.ALLOWED)),
                 Fault.Code.GRIP_TOO_SHORT,
                 () -> "a grip of " + faults.size(grip.length()) + " does not hold work of "
-                        + faults.size(grip.diameter()) + " that stands out " + faults.size(overhang));
+                        + faults.size(grip.diameter()) + " that stands out " + faults.size(overhang()));
         faults.unless(
                 !grip.length().isMoreThan(jawLength.plus(Deviation.ALLOWED)),
                 Fault.Code.GRIP_TOO_LONG,

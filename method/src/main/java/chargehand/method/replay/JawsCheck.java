@@ -53,7 +53,7 @@ final class JawsCheck {
         GripCheck grip = grip(held);
         grip.round();
         grip.wall(Believable.LEAST_WALL_IN_SOFT_JAWS);
-        grip.rest(
+        grip.restSoftly(
                 soft.map(Chuck.SoftJaws::jawLength).orElse(held.grip().length()),
                 lathe.room().spindleBore(),
                 HoldingCheck.isSupported(held.support()));

@@ -1,6 +1,7 @@
 package chargehand.method.setting;
 
 import chargehand.measure.Length;
+import chargehand.measure.Limits;
 import chargehand.method.holding.Choice;
 import chargehand.method.kit.Lathe;
 import chargehand.method.plan.Cut;
@@ -135,12 +136,10 @@ final class LatheSetUp {
     private void face(End end) {
         Length to = end == End.A ? Length.ZERO : making.body().length();
         int outermost = end == End.A ? 0 : shape().count() - 1;
-        Draft draft = turning.face(end, work.face(end), to, work.diameter(outermost));
         boolean bothNow = end == End.B && isTodo(new Task.FaceOf(end.other()));
-        if (bothNow || work.isDone(new Task.FaceOf(end.other()))) {
-            turning.readLength(draft, LengthLimits.overall(making));
-        }
-        drafts.add(draft);
+        boolean last = bothNow || work.isDone(new Task.FaceOf(end.other()));
+        Optional<Limits> length = last ? Optional.of(LengthLimits.overall(making)) : Optional.empty();
+        drafts.add(turning.face(end, new TurningWork.Facing(work.face(end), to, work.diameter(outermost)), length));
     }
 
     /** Tasks of the inside that can be done from this end, smallest first. */

@@ -39,27 +39,44 @@ final class TurningWork {
         return LengthText.both(length, lathe.unit());
     }
 
-    /** Faces an end: from the raw face to where the part ends. */
-    Draft face(End end, Length raw, Length to, Length diameter) {
-        boolean cleanUp = raw.minus(to).abs().isLessThan(Length.mm(0.8));
-        String say = "Face end " + end
-                + (cleanUp
-                        ? ", clean up only"
-                        : ", take off " + size(raw.minus(to).abs()));
-        var draft = new Draft(say, new Cut.FaceEnd(end, to), knife(LatheTool.Hand.RIGHT), lathe.unit());
-        SpindleSpeed speed = speed(draft, diameter, CutKind.FACING);
-        Optional<Length> feed = Feeding.pick(lathe.feeds().across(), Feeding.FINE, lathe.unit(), draft.working());
-        feed.ifPresent(each -> draft.feed(Feeding.perTurn(each)));
-        int cuts = (int) Math.max(1, Math.ceil(raw.minus(to).abs().mm() / 1.0));
-        draft.takes(cuts
-                * (OperationTimes.PASS_MINUTES
-                        + OperationTimes.feeding(diameter.half(), feed.orElse(Feeding.BY_HAND), speed)));
-        return draft;
+    /**
+     * Metal to be faced off.
+     *
+     * @param raw where the work ends
+     * @param to where the part ends
+     * @param diameter of the work there
+     */
+    record Facing(Length raw, Length to, Length diameter) {
+        Length deep() {
+            return raw.minus(to).abs();
+        }
     }
 
-    /** Reads the length once the second face is cut. */
-    void readLength(Draft draft, Limits limits) {
-        draft.reading(gauges.outside("length over all", limits));
+    /**
+     * Faces an end: from the raw face to where the part ends.
+     *
+     * @param length the limits of the length over all, where this is the second face
+     */
+    Draft face(End end, Facing facing, Optional<Limits> length) {
+        boolean cleanUp = facing.deep().isLessThan(Length.mm(0.8));
+        boolean fine = length.filter(TurningWork::isFine).isPresent();
+        String say = "Face end " + end + (cleanUp ? ", clean up only" : ", take off " + size(facing.deep()))
+                + (fine ? "; saddle locked, the last cuts put on with the top slide" : "");
+        var draft = new Draft(say, new Cut.FaceEnd(end, facing.to()), knife(LatheTool.Hand.RIGHT), lathe.unit());
+        SpindleSpeed speed = speed(draft, facing.diameter(), CutKind.FACING);
+        Optional<Length> feed = Feeding.pick(lathe.feeds().across(), Feeding.FINE, lathe.unit(), draft.working());
+        feed.ifPresent(each -> draft.feed(Feeding.perTurn(each)));
+        int cuts = (int) Math.max(1, Math.ceil(facing.deep().mm() / 1.0)) + (fine ? 1 : 0);
+        draft.takes(cuts
+                * (OperationTimes.PASS_MINUTES
+                        + OperationTimes.feeding(facing.diameter().half(), feed.orElse(Feeding.BY_HAND), speed)));
+        length.ifPresent(limits -> draft.reading(gauges.outside("length over all", limits)));
+        return fine ? draft.hold() : draft;
+    }
+
+    /** Whether limits ask for a cut of their own, read and passed. */
+    private static boolean isFine(Limits limits) {
+        return !limits.tolerance().isMoreThan(FINE);
     }
 
     /** Turns a stretch to size in roughing passes and a finishing one. */
@@ -75,14 +92,12 @@ final class TurningWork {
 
     /** Whether the drawing's limits on a section's diameter ask for a cut of its own, read and passed. */
     boolean isFine(Section section) {
-        return limits(section)
-                .filter(limits -> !limits.tolerance().isMoreThan(FINE))
-                .isPresent();
+        return limits(section).filter(TurningWork::isFine).isPresent();
     }
 
     private void read(Draft draft, Section section, Limits limits) {
         draft.reading(gauges.outside("Ø of " + section.name(), limits));
-        if (!limits.tolerance().isMoreThan(FINE)) {
+        if (isFine(limits)) {
             draft.hold();
         }
     }

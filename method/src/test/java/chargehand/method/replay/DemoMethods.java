@@ -25,7 +25,8 @@ record DemoMethods(String name, Part part, Method method) {
                 planned(planner, "roller-pin", 4),
                 planned(planner, "shim", 40),
                 planned(planner, "sluice-spindle", 1),
-                planned(planner, "metric-stud", 1));
+                planned(planner, "metric-stud", 1),
+                planned(planner, "relief-packer", 6));
     }
 
     private static DemoMethods planned(Planner planner, String name, int count) {

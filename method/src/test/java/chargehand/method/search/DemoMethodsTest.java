@@ -173,6 +173,7 @@ class DemoMethodsTest {
         "roller-pin, 1",
         "shim, 40",
         "metric-stud, 1",
+        "relief-packer, 6",
         "sluice-spindle, 1"
     })
     void plan_everyDemoPart_keepsTheTradesOrder(String name, int count) {
