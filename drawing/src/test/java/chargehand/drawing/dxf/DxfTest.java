@@ -34,9 +34,6 @@ final class DxfTest {
     private static final Set<String> LAYERS =
             Set.of("0", "OUTLINE", "THIN", "HIDDEN", "CENTRE", "STOCK", "HATCH", "DIM", "TEXT", "FRAME");
 
-    /** Visible edges, and those that are there already. */
-    private static final Set<String> EDGES = Set.of("OUTLINE", "STOCK");
-
     private static final List<Written> FILES = Stream.concat(
                     DemoParts.andSamples().stream(), RandomParts.of(BY_CHANCE).stream())
             .map(part -> new Written(part, text(part)))
