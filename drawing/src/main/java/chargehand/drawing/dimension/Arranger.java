@@ -16,7 +16,7 @@ final class Arranger {
     private static final int ROUNDS = 6;
 
     /** How often what lies worst is placed first and the rest after it. */
-    private static final int AGAIN = 3;
+    private static final int AGAIN = 1;
 
     /** So much that sizes cost each other is worth no second try: a leader or two over an extension line. */
     private static final double PEACE = 100;
@@ -26,6 +26,12 @@ final class Arranger {
 
     /** A size that costs the others more than this is moved with any of them. */
     private static final double STUBBORN = 200;
+
+    /** More stubborn sizes than this are left where they are: there is no room for them. */
+    private static final int FEW = 4;
+
+    /** Sizes that cost each other more than this need a larger sheet or scale, not another order. */
+    private static final double HOPELESS = 30_000;
 
     /** What must be gained to move something. */
     private static final double LEAST_GAIN = 1e-6;
@@ -53,7 +59,7 @@ final class Arranger {
                 .toList();
         Arranger best = new Arranger(start.copy());
         best.arrange(ways);
-        if (best.quarrel() > PEACE) {
+        if (best.quarrel() > PEACE && best.quarrel() < HOPELESS) {
             List<List<Way>> rightward = rightward(ways);
             for (List<List<Way>> order : List.of(rightward, rightward.reversed(), ways.reversed())) {
                 best = better(best, start, order);
@@ -151,8 +157,9 @@ final class Arranger {
      */
     private boolean improvePairs(List<List<Way>> ways) {
         boolean moved = false;
+        boolean few = chosen.stream().filter(this::isStubborn).count() <= FEW;
         for (int i = 0; i < ways.size(); i++) {
-            boolean stubborn = isStubborn(chosen.get(i));
+            boolean stubborn = few && isStubborn(chosen.get(i));
             for (int j = 0; j < ways.size(); j++) {
                 if (i != j && (stubborn || Board.between(chosen.get(i).placing, chosen.get(j).placing) > QUARREL)) {
                     moved |= improvePair(ways, i, j);

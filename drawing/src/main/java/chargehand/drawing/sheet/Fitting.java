@@ -84,7 +84,7 @@ record Fitting(SheetSize sheet, DrawingScale scale, List<DrawnView> views, Foot 
         return new Fitting(sheet, scale, views, foot, room(sheet, foot));
     }
 
-    /** The scales to try on a sheet, those that look right first, larger ones after them. */
+    /** The scales to try on a sheet: those that look right first, then larger ones, where crowding may end, then smaller. */
     private static List<DrawingScale> scales(double largest, SheetSize sheet) {
         double most = largest < SMALL ? LARGE / largest : 1;
         double least = switch (sheet) {
@@ -99,7 +99,12 @@ record Fitting(SheetSize sheet, DrawingScale scale, List<DrawnView> views, Foot 
                 .filter(scale -> scale.factor() > most)
                 .toList()
                 .reversed();
-        return Stream.concat(right.stream(), larger.stream()).toList();
+        return Stream.of(
+                        right.stream().filter(scale -> scale.factor() >= 1),
+                        larger.stream(),
+                        right.stream().filter(scale -> scale.factor() < 1))
+                .flatMap(scales -> scales)
+                .toList();
     }
 
     private static Box room(SheetSize sheet, Foot foot) {
