@@ -11,6 +11,7 @@ import chargehand.method.estimate.Estimate.Share;
 import chargehand.method.estimate.Estimate.TimeRange;
 import chargehand.method.kit.Kit;
 import chargehand.method.kit.Rates;
+import chargehand.method.plan.Blank;
 import chargehand.method.plan.Cut;
 import chargehand.method.plan.Method;
 import chargehand.method.plan.Operation;
@@ -145,6 +146,9 @@ public final class Estimator {
     }
 
     private Optional<Amount> material(Rates rates, Source source) {
+        if (method.stock().blank() instanceof Blank.OldPart) {
+            return Optional.of(new Amount(0));
+        }
         String name = method.stock().piece();
         var metal = new Metal(method, kit);
         Optional<Piece> piece = rack.find(name);

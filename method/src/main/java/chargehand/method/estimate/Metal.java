@@ -30,6 +30,7 @@ final class Metal {
                 bar.onBar() ? parted(bar.from(), bar.to()) : sawn(bar.to().minus(bar.from()));
             case Blank.PolygonBar bar ->
                 bar.onBar() ? parted(bar.from(), bar.to()) : sawn(bar.to().minus(bar.from()));
+            case Blank.OldPart old -> Length.ZERO;
             case Blank.Slab slab -> sawn(slab.length());
         };
     }
@@ -61,6 +62,7 @@ final class Metal {
         return switch (method.stock().blank()) {
             case Blank.RoundBar bar -> Math.PI / 4 * square(bar.diameter());
             case Blank.PolygonBar bar -> bar.sides() * square(bar.flats()) / 4 * Math.tan(Math.PI / bar.sides());
+            case Blank.OldPart old -> 0;
             case Blank.Slab slab -> slab.width().mm() * slab.thickness().mm();
         };
     }

@@ -73,7 +73,9 @@ final class CentreHoldings {
                 Set.of(),
                 new Choice.Gripped.OnCentres(),
                 Costing.centres(),
-                HoldingWords.betweenCentres(dogDiameter(driven), lathe.unit()),
+                work.isOldPart()
+                        ? HoldingWords.onOldCentres(dogDiameter(driven), lathe.unit())
+                        : HoldingWords.betweenCentres(dogDiameter(driven), lathe.unit()),
                 working(slenderness, GripRules.CENTRES)));
     }
 

@@ -1,6 +1,7 @@
 package chargehand.method.holding;
 
 import chargehand.measure.Length;
+import chargehand.method.kit.Chuck;
 import chargehand.method.plan.Holding;
 import chargehand.method.task.Shape;
 import chargehand.method.task.Task;
@@ -72,7 +73,9 @@ record GripPlace(
             work.slot().filter(slot -> slot.bar() == headstock).ifPresent(slot -> addBar(work, slot, places));
             return places;
         }
-        addRaw(work, headstock, work.face(headstock), places);
+        if (!work.isOldPart()) {
+            addRaw(work, headstock, work.face(headstock), places);
+        }
         for (int i = 0; i < work.shape().count(); i++) {
             onSection(work, i, headstock).ifPresent(places::add);
         }
@@ -96,6 +99,13 @@ record GripPlace(
             case Choice.Gripped.OnCentres centres -> GripRules.CLEARANCE_FINISHED;
             case Choice.Gripped.OnFace face -> GripRules.CLEARANCE_FINISHED;
         };
+    }
+
+    /** Whether a chuck's jaws sit evenly here; independent ones, packed, find the tips of any wheel. */
+    boolean isEvenFor(Chuck chuck, Standing work) {
+        boolean teeth = gripped instanceof Choice.Gripped.OnSection section
+                && work.shape().section(section.index()) instanceof Section.Toothed;
+        return sides == 0 || chuck.sitsEvenlyOn(sides) || (teeth && chuck.isIndependent());
     }
 
     /** The same place in a step bored in soft jaws. */
@@ -197,6 +207,10 @@ record GripPlace(
             case Section.Cone cone -> Optional.empty();
             case Section.Threaded threaded -> Optional.empty();
             case Section.Groove groove -> Optional.empty();
+            case Section.Toothed toothed
+            when toothed.isThere() ->
+                Optional.of(
+                        new GripPlace(headstock, stop, inner, toothed.outside().length(), toothed.teeth(), gripped));
             case Section.Toothed toothed -> Optional.empty();
             case Section.Knurled knurled -> Optional.empty();
             case Section.Curved curved -> Optional.empty();

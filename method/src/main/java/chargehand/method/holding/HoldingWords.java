@@ -5,6 +5,8 @@ import chargehand.measure.LengthText;
 import chargehand.measure.LengthUnit;
 import chargehand.method.kit.Tooling.Mandrel;
 import chargehand.method.plan.Holding;
+import chargehand.part.Body;
+import chargehand.part.Section;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -122,6 +124,24 @@ final class HoldingWords {
             case Holding.Support.TravellingSteady steady ->
                 steps.add("Bring up the tailstock centre, and set the travelling steady behind the tool.");
         }
+    }
+
+    /** What an old part is dialled by: the surfaces that stay. */
+    static String dialled(Body.Turned body) {
+        return body.outside().stream().anyMatch(section -> section.isThere() && section instanceof Section.Toothed)
+                ? "Dial over a pin laid between the teeth, at four places round and at both ends: the tips are not to be"
+                        + " trusted."
+                : "Dial on a surface that stays and is not worn, at both ends of it.";
+    }
+
+    /** Steps for a part that comes back with its own centre holes. */
+    static List<String> onOldCentres(Length dog, LengthUnit unit) {
+        var steps = new ArrayList<>(betweenCentres(dog, unit));
+        steps.add(
+                "Clean the old centre holes out and try a centre in them with blue: where one is bruised, scrape it.");
+        steps.add(
+                "Dial the surfaces that stay before the first cut: if they run out, the shaft is bent or a centre is.");
+        return steps;
     }
 
     static List<String> betweenCentres(Length dog, LengthUnit unit) {

@@ -100,7 +100,7 @@ final class LatheHoldings {
     }
 
     private void addChuck(GripPlace place, Chuck chuck, Holding.Support support) {
-        boolean even = place.sides() == 0 || chuck.sitsEvenlyOn(place.sides());
+        boolean even = place.isEvenFor(chuck, work);
         Length grip = place.grip(chuck.jawLength());
         if (!even || !chuck.grips(place.diameter()) || !isSound(place, grip, chuck.jawLength(), support)) {
             return;
@@ -246,9 +246,18 @@ final class LatheHoldings {
                         faces,
                         place.gripped(),
                         work.isLong() ? Costing.onBar(costs) : costs,
-                        HoldingWords.instructions(holding, place, overhang, lathe.unit()),
+                        told(holding, place, overhang),
                         HeldWorking.of(stands(place, support), support, holding.runOut(), lathe.unit()))
                 .bending(walls.bending().of(weakest, support), walls.bending().working(weakest, support, lathe.unit()));
+    }
+
+    /** How it is held, and for an old part what it is dialled by. */
+    private List<String> told(Holding holding, GripPlace place, Overhang overhang) {
+        var told = new ArrayList<>(HoldingWords.instructions(holding, place, overhang, lathe.unit()));
+        if (work.isOldPart() && holding instanceof Holding.InChuck chuck && chuck.jaws() == 4) {
+            told.add(HoldingWords.dialled(work.shape().body()));
+        }
+        return told;
     }
 
     /** The stretch that bends from the tool: what may be cut, or all the way to a centre. */

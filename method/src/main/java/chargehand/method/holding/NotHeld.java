@@ -126,8 +126,8 @@ public final class NotHeld {
                 .or(() -> broken(6, "The wall under the jaws is so thin that hard jaws would press it out of round."));
     }
 
-    private static Optional<Broken> isUneven(Chuck chuck, GripPlace place) {
-        return place.sides() == 0 || chuck.sitsEvenlyOn(place.sides())
+    private Optional<Broken> isUneven(Chuck chuck, GripPlace place) {
+        return place.isEvenFor(chuck, work)
                 ? Optional.empty()
                 : broken(0, chuck.jaws() + " jaws do not sit evenly on " + place.sides() + " sides.");
     }

@@ -17,6 +17,14 @@ public sealed interface Blank {
     /** Hexagon, square or other regular bar, its flats across as rolled or drawn. */
     record PolygonBar(Length from, Length to, int sides, Length flats, boolean onBar) implements Blank {}
 
+    /**
+     * The part itself, come back to be altered: as the drawing says that it came.
+     *
+     * @param length from end A, at 0, to end B
+     * @param largest the largest diameter of its outside
+     */
+    record OldPart(Length length, Length largest) implements Blank {}
+
     /** Flat, plate or a squared billet: sizes before any face is cleaned. */
     record Slab(Length length, Length width, Length thickness) implements Blank {}
 }

@@ -3,6 +3,7 @@ package chargehand.method.replay;
 import chargehand.measure.Length;
 import chargehand.method.plan.Cut;
 import chargehand.part.End;
+import chargehand.part.shape.Solid;
 import chargehand.trade.thread.ScrewThread;
 import java.util.List;
 import java.util.stream.Stream;
@@ -15,14 +16,16 @@ import java.util.stream.Stream;
  * @param holes across the axis
  * @param keyways in the outside
  * @param centres centre holes in the end faces
+ * @param teeth of a wheel
  */
 public record Features(
         List<ThreadCut> threads,
         List<FlatsCut> flats,
         List<Cut.DrillAcross> holes,
         List<Cut.MillKeyway> keyways,
-        List<CentreHole> centres) {
-    static final Features NONE = new Features(List.of(), List.of(), List.of(), List.of(), List.of());
+        List<CentreHole> centres,
+        List<Solid.TeethPlace> teeth) {
+    static final Features NONE = new Features(List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
 
     public Features {
         threads = List.copyOf(threads);
@@ -30,6 +33,7 @@ public record Features(
         holes = List.copyOf(holes);
         keyways = List.copyOf(keyways);
         centres = List.copyOf(centres);
+        teeth = List.copyOf(teeth);
     }
 
     /** A thread and the stretch of its full turns. */
@@ -47,23 +51,23 @@ public record Features(
     public record CentreHole(End end, Length diameter) {}
 
     Features withThread(ThreadCut thread) {
-        return new Features(and(threads, thread), flats, holes, keyways, centres);
+        return new Features(and(threads, thread), flats, holes, keyways, centres, teeth);
     }
 
     Features withFlats(FlatsCut more) {
-        return new Features(threads, and(flats, more), holes, keyways, centres);
+        return new Features(threads, and(flats, more), holes, keyways, centres, teeth);
     }
 
     Features withHole(Cut.DrillAcross hole) {
-        return new Features(threads, flats, and(holes, hole), keyways, centres);
+        return new Features(threads, flats, and(holes, hole), keyways, centres, teeth);
     }
 
     Features withKeyway(Cut.MillKeyway keyway) {
-        return new Features(threads, flats, holes, and(keyways, keyway), centres);
+        return new Features(threads, flats, holes, and(keyways, keyway), centres, teeth);
     }
 
     Features withCentres(List<CentreHole> others) {
-        return new Features(threads, flats, holes, keyways, others);
+        return new Features(threads, flats, holes, keyways, others, teeth);
     }
 
     private static <T> List<T> and(List<T> list, T more) {

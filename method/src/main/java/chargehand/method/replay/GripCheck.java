@@ -54,6 +54,23 @@ final class GripCheck {
                         + (sides == 0 ? "" : " over " + sides + " flats"));
     }
 
+    /** Jaws on a scroll bear on the tips of a wheel only where their number goes into that of the teeth. */
+    void onTeeth(Chuck chuck) {
+        teeth().filter(count -> !chuck.isIndependent() && count % chuck.jaws() != 0)
+                .ifPresent(count -> faults.add(
+                        Fault.Code.NO_HOLDER,
+                        "the " + chuck.jaws() + " jaws of the " + chuck.name() + " do not sit evenly on " + count
+                                + " teeth"));
+    }
+
+    /** How many teeth lie under the grip. */
+    private Optional<Integer> teeth() {
+        return work.features().teeth().stream()
+                .filter(wheel -> new Span(wheel.from(), wheel.to()).meets(span))
+                .map(Solid.TeethPlace::count)
+                .findFirst();
+    }
+
     /** In one of a set of collets. */
     void collet(ColletSet collets) {
         faults.unless(
@@ -170,9 +187,9 @@ final class GripCheck {
     /** Soft jaws and split bushes are bored round, and bear on nothing with flats. */
     void round() {
         faults.unless(
-                sides() == 0,
+                sides() == 0 && teeth().isEmpty(),
                 Fault.Code.NO_HOLDER,
-                () -> "soft jaws and split bushes are bored for round work, not for flats");
+                () -> "soft jaws and split bushes are bored for round work, not for flats or teeth");
     }
 
     /** Bare jaws bear on no surface that is to size already. */

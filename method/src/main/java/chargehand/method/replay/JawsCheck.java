@@ -34,6 +34,7 @@ final class JawsCheck {
         trueness(held, measured(chuck, packed));
         GripCheck grip = grip(held);
         grip.jaws(chuck);
+        grip.onTeeth(chuck);
         if (!packed) {
             grip.unmarked(wanted);
         }

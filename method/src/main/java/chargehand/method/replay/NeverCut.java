@@ -20,10 +20,6 @@ final class NeverCut {
     }
 
     void check() {
-        faults.unless(
-                !body.isAltered(),
-                Fault.Code.NOT_AS_DRAWN,
-                () -> "the part comes back to be altered, and the method begins from a piece of stock");
         for (Feature feature : body.features()) {
             faults.unless(
                     feature.isThere() || isCut(feature),

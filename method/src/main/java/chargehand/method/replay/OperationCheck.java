@@ -105,9 +105,11 @@ final class OperationCheck {
         }
     }
 
-    /** The tool is touched on the largest diameter it will meet. */
+    /** The tool is touched on the largest diameter it will meet, clear of the radii in hollow corners that are there. */
     private Optional<PassCheck> touched(Lathe lathe, Length from, Length to, Length finish) {
-        return Span.between(from, to).map(span -> PassCheck.onCrossSlide(lathe, work.largest(span), finish));
+        return Span.between(from, to)
+                .map(span -> Shoulders.clear(work.outer(), span))
+                .map(span -> PassCheck.onCrossSlide(lathe, work.largest(span), finish));
     }
 
     /** A groove is counted from its own ground, or from a neighbour beside it that the tool was touched on. */

@@ -29,6 +29,7 @@ final class Sawing {
             case Blank.RoundBar bar -> saw.from().equals(bar.from()) && saw.to().equals(bar.to());
             case Blank.PolygonBar bar ->
                 saw.from().equals(bar.from()) && saw.to().equals(bar.to());
+            case Blank.OldPart old -> false;
             case Blank.Slab slab ->
                 saw.from().isZero()
                         && (saw.to().equals(slab.length()) || saw.to().equals(slab.width()));

@@ -47,11 +47,14 @@ final class TurnedReplay {
         Optional<TurnedWork> raw = switch (method.stock().blank()) {
             case Blank.RoundBar bar -> Optional.of(TurnedWork.of(bar));
             case Blank.PolygonBar bar -> Optional.of(TurnedWork.of(bar));
+            case Blank.OldPart old -> AsItCame.work(asked.body(), old);
             case Blank.Slab slab -> Optional.empty();
         };
         return raw.map(work -> new TurnedReplay(asked, method, kit, new Start(work, faults)).run())
                 .orElseGet(() -> {
-                    faults.add(Fault.Code.STOCK_TOO_SMALL, "a turned part is not made from a slab");
+                    faults.add(
+                            Fault.Code.STOCK_TOO_SMALL,
+                            "a turned part is made from bar, or from the old part that its drawing shows");
                     return new Proof(false, asked.body().length(), faults.list(), List.of(), List.of());
                 });
     }
@@ -59,6 +62,7 @@ final class TurnedReplay {
     private Proof run() {
         faults.unless(
                 finish.holdsPart(work), Fault.Code.STOCK_TOO_SMALL, () -> "the part does not come out of the blank");
+        oldPart();
         cutOff();
         var stages = new ArrayList<Proof.Stage>();
         for (SetUp setUp : method.setUps()) {
@@ -87,10 +91,22 @@ final class TurnedReplay {
                         () -> "a centre hole stays in end " + feature.end() + ", where none may"));
     }
 
-    /** Work that does not stay on its bar is sawn off before anything else. */
-    private void cutOff() {
+    private void oldPart() {
         faults.unless(
-                work.onBar() != Sawing.isFirst(method),
+                asked.body().isAltered() == isOld(),
+                Fault.Code.NOT_AS_DRAWN,
+                () -> "the part comes back to be altered, and the method begins from a piece of stock");
+    }
+
+    private boolean isOld() {
+        return method.stock().blank() instanceof Blank.OldPart;
+    }
+
+    /** Work that does not stay on its bar is sawn off before anything else; nothing is sawn off an old part. */
+    private void cutOff() {
+        boolean sawn = !work.onBar() && !isOld();
+        faults.unless(
+                sawn == Sawing.isFirst(method),
                 Fault.Code.NOT_CUT_OFF,
                 () -> "a blank is sawn off first, or stays on its bar");
     }

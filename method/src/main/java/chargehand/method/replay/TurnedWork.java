@@ -94,7 +94,7 @@ public record TurnedWork(Profile outer, Profile inner, Features features, boolea
 
     /** This work as a solid, for whoever draws it; what is cut across it is kept with the features. */
     public Solid solid() {
-        return new Solid(outer, inner, inner, threads(), flats(), List.of());
+        return new Solid(outer, inner, inner, threads(), flats(), features.teeth(), List.of());
     }
 
     private List<ThreadPlace> threads() {

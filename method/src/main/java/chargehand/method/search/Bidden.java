@@ -46,8 +46,9 @@ final class Bidden {
         return wishes.list().stream().allMatch(wish -> switch (wish) {
             case Wish.FromPiece from -> isOf(candidate, from.piece());
             case Wish.NotFromPiece from -> !isOf(candidate, from.piece());
-            case Wish.WithoutParting off -> candidate.way() == Way.SAWN;
-            case Wish.WithoutMachine without -> candidate.way() == Way.FROM_BAR || !isSaw(without.machine());
+            case Wish.WithoutParting off -> candidate.way() == Way.SAWN || candidate.way() == Way.AS_IT_CAME;
+            case Wish.WithoutMachine without ->
+                candidate.way() == Way.FROM_BAR || candidate.way() == Way.AS_IT_CAME || !isSaw(without.machine());
             case Wish.WithoutHolder holder -> true;
             case Wish.HeldBy grip -> true;
             case Wish.NotHeldBy grip -> true;

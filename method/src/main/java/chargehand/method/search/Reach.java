@@ -26,6 +26,9 @@ final class Reach {
     /** Room a form tool needs beside a corner that faces away from the free end. */
     private static final Length ROOM_BEHIND = Length.mm(3);
 
+    /** Room that a tool on its saddle needs between the dog and the section that it begins. */
+    private static final Length ROOM_TO_START = Length.mm(25);
+
     private final Kit kit;
     private final ThreadWays ways;
     private final Trueness trueness;
@@ -134,7 +137,28 @@ final class Reach {
                 return true;
             }
         }
-        return shape().isNeck(index) && isReachableNeck(index);
+        return (shape().isNeck(index) && isReachableNeck(index)) || isOpenFromBehind(index);
+    }
+
+    /**
+     * Between centres a section whose shoulder looks to the headstock is turned from behind it, with a left-hand tool that
+     * starts over a smaller section which is to size.
+     */
+    private boolean isOpenFromBehind(int index) {
+        if (!(choice.holding() instanceof Holding.BetweenCentres centres)) {
+            return false;
+        }
+        int behind = shape().neighbour(index, centres.driven());
+        return shape().isSection(behind)
+                && !shape().diameter(behind).isMoreThan(shape().diameter(index))
+                && work.isDone(turned(behind))
+                && !room(behind, centres.driven()).isLessThan(ROOM_TO_START);
+    }
+
+    /** How much of a section the dog leaves clear, seen from its border away from the dog. */
+    private Length room(int section, End driven) {
+        Length dog = driven == End.A ? choice.clear().from() : choice.clear().to();
+        return driven.distance(shape().border(section, driven.other()), dog);
     }
 
     /** Nothing larger in the way, and all on the way turned. */

@@ -173,11 +173,11 @@ final class TurnedPlanner {
         return bidden.met(job.work(), job.choice());
     }
 
-    /** What nothing that is owned will make; flats may come with the stock, and centre holes are only aids. */
+    /** What nothing that is owned will make of what is not there already; flats may come with the stock, and centre holes are only aids. */
     private List<Task> missing() {
         List<Task> asked = new Owned(kit, ways, body)
                 .missing(Tasks.of(body, false).list()).stream()
-                        .filter(task -> !(task instanceof Task.CentreIn))
+                        .filter(task -> !(task instanceof Task.CentreIn) && !Given.isThere(task, body))
                         .toList();
         boolean givenByStock = asked.stream().allMatch(Task.Flats.class::isInstance);
         return givenByStock ? List.of() : asked;
@@ -251,8 +251,17 @@ final class TurnedPlanner {
     /** The ways round that work from one piece of stock is begun. */
     List<Begun> begun(FromStock stock, int count) {
         Candidate candidate = stock.candidate();
-        List<End> ends = candidate.way() == Way.SAWN ? List.of(End.B) : List.of(End.A, End.B);
+        List<End> ends = isWhole(candidate) ? List.of(End.B) : List.of(End.A, End.B);
         return ends.stream().map(headstock -> begun(stock, headstock, count)).toList();
+    }
+
+    /** Whether nothing is to be parted off, so that the work may be begun either way round. */
+    private static boolean isWhole(Candidate candidate) {
+        return candidate.way() == Way.SAWN || candidate.way() == Way.AS_IT_CAME;
+    }
+
+    private static boolean isSawn(Candidate candidate) {
+        return candidate.way() == Way.SAWN || candidate.way() == Way.SAWN_WITH_STUB;
     }
 
     private Begun begun(FromStock stock, End headstock, int count) {
@@ -261,16 +270,15 @@ final class TurnedPlanner {
         Optional<Standing.Slot> slot = slot(candidate, headstock);
         var tasks = Tasks.of(body, slot.isPresent());
         var raw = new Standing.Raw(blank, slot, Given.isBright(candidate));
-        List<SetUp> sawing = candidate.way() == Way.FROM_BAR
-                ? List.of()
-                : List.of(SawWork.blanks(kit.saws().getFirst(), blank));
+        List<SetUp> sawing =
+                isSawn(candidate) ? List.of(SawWork.blanks(kit.saws().getFirst(), blank)) : List.of();
         var jobs = new Jobs(new Making(part, body, stock.material(), kit), ways, unreached, bidden, count);
         return new Begun(stock, Standing.raw(tasks, raw, Given.tasks(tasks, candidate)), sawing, count, jobs);
     }
 
     /** The parting slot just beyond the facing allowance on the bar's side. */
     private Optional<Standing.Slot> slot(Candidate candidate, End headstock) {
-        if (candidate.way() == Way.SAWN) {
+        if (isWhole(candidate)) {
             return Optional.empty();
         }
         Length width = PartingWidth.of(kit, candidate);

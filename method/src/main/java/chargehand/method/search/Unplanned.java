@@ -42,13 +42,6 @@ final class Unplanned {
 
     private static List<Reason> reasons(Body.Turned body) {
         var reasons = new ArrayList<Reason>();
-        if (body.isAltered()) {
-            reasons.add(new Reason(
-                    Code.NOT_PLANNED,
-                    "This part comes back to be altered: methods here begin from a piece of stock, not yet from the old"
-                            + " part.",
-                    "Set it up by hand: dial in a surface that stays, and work to the drawing."));
-        }
         for (Feature feature : body.features()) {
             if (!feature.isThere()) {
                 kind(feature).ifPresent(kind -> reasons.add(reason(kind, feature.name())));

@@ -4,6 +4,7 @@ import chargehand.measure.Length;
 import chargehand.measure.Limits;
 import chargehand.method.holding.Choice;
 import chargehand.method.kit.Lathe;
+import chargehand.method.kit.LatheTool;
 import chargehand.method.plan.Cut;
 import chargehand.method.plan.Holding;
 import chargehand.method.task.Bores;
@@ -54,7 +55,7 @@ final class LatheSetUp {
         }
         List<OutsideCuts.Turning> cuts =
                 OutsideCuts.list(work, sections(), free(), new OutsideCuts.Room(faced(free()), choice.clear()));
-        cuts.forEach(cut -> drafts.add(turning.turn(cut)));
+        cuts.forEach(cut -> drafts.add(turning.turn(cut, hand(cut.section()))));
         tapers();
         grooves();
         corners();
@@ -81,6 +82,14 @@ final class LatheSetUp {
             case Holding.OnTable table -> End.A;
             case Holding.Clamped clamped -> End.A;
         };
+    }
+
+    /** A shoulder that looks to the headstock between centres is turned up to from behind. */
+    private LatheTool.Hand hand(int section) {
+        boolean behind = choice.holding() instanceof Holding.BetweenCentres
+                && shape().isHollow(section, free())
+                && !shape().isHollow(section, free().other());
+        return behind ? LatheTool.Hand.LEFT : LatheTool.Hand.RIGHT;
     }
 
     /** Where the work ends towards {@code end} once this set-up has faced it. */

@@ -14,6 +14,7 @@ import chargehand.part.End;
 import chargehand.part.Section;
 import chargehand.trade.sum.Source;
 import chargehand.trade.sum.Working;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -79,12 +80,17 @@ final class TurningWork {
         return !limits.tolerance().isMoreThan(FINE);
     }
 
-    /** Turns a stretch to size in roughing passes and a finishing one. */
-    Draft turn(OutsideCuts.Turning turning) {
+    /**
+     * Turns a stretch to size in roughing passes and a finishing one.
+     *
+     * @param hand of the knife: a left-hand one feeds away from the headstock
+     */
+    Draft turn(OutsideCuts.Turning turning, LatheTool.Hand hand) {
         Section section = making.body().outside().get(turning.section());
-        String say = "Turn to Ø " + size(turning.finish()) + " for " + size(turning.length());
+        String say = "Turn to Ø " + size(turning.finish()) + " for " + size(turning.length())
+                + (hand == LatheTool.Hand.LEFT ? ", feeding away from the headstock" : "");
         var cut = new Cut.TurnDiameter(turning.from(), turning.to(), turning.finish());
-        var draft = new Draft(say, cut, knife(LatheTool.Hand.RIGHT), lathe.unit());
+        var draft = new Draft(say, cut, knife(hand), lathe.unit());
         cutAlong(draft, turning.start(), turning.finish(), turning.length());
         limits(section).ifPresent(limits -> read(draft, section, limits));
         return draft;
@@ -272,15 +278,25 @@ final class TurningWork {
                 .orElse("knife tool");
     }
 
+    /** The round nose nearest to a radius from below, or the smallest. */
+    private String roundNose(Length radius) {
+        List<LatheTool.RoundNose> owned = making.kit().tooling().latheTools(LatheTool.RoundNose.class).stream()
+                .sorted(Comparator.comparing(LatheTool.RoundNose::radius))
+                .toList();
+        return owned.reversed().stream()
+                .filter(tool -> !tool.radius().isMoreThan(radius))
+                .findFirst()
+                .or(() -> owned.stream().findFirst())
+                .map(LatheTool.RoundNose::name)
+                .orElse("form tool");
+    }
+
     private String chamferingTool(Cut.EdgeForm form) {
         if (form instanceof Cut.EdgeForm.Chamfer chamfer && !isToolsOwn(chamfer)) {
             return knife(LatheTool.Hand.RIGHT);
         }
         return form instanceof Cut.EdgeForm.Radius
-                ? making.kit().tooling().latheTools(LatheTool.RoundNose.class).stream()
-                        .map(LatheTool.RoundNose::name)
-                        .findFirst()
-                        .orElse("form tool")
+                ? roundNose(((Cut.EdgeForm.Radius) form).radius())
                 : making.kit().tooling().latheTools(LatheTool.Chamfering.class).stream()
                         .map(LatheTool.Chamfering::name)
                         .findFirst()

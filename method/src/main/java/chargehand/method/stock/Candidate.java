@@ -53,7 +53,9 @@ public record Candidate(
     public Blank blank(Length part, End headstock) {
         return switch (raw) {
             case Raw.Round(Length diameter) ->
-                new Blank.RoundBar(from(headstock), to(part, headstock), diameter, onBar());
+                way == Way.AS_IT_CAME
+                        ? new Blank.OldPart(part, diameter)
+                        : new Blank.RoundBar(from(headstock), to(part, headstock), diameter, onBar());
             case Raw.Polygon(int sides, Length flats) ->
                 new Blank.PolygonBar(from(headstock), to(part, headstock), sides, flats, onBar());
             case Raw.Flat flat -> slab(flat);

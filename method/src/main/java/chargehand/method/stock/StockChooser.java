@@ -24,7 +24,8 @@ public final class StockChooser {
 
     /**
      * Every piece on the rack that the parts will come out of, best first, and why the others were passed over. The whole
-     * count comes out of one entry of the rack; bars of different entries are not put together.
+     * count comes out of one entry of the rack; bars of different entries are not put together. A part that comes back to be
+     * altered is its own stock.
      *
      * @param part what is to be made
      * @param count how many, at least one
@@ -35,7 +36,7 @@ public final class StockChooser {
         if (count < 1) {
             throw new IllegalArgumentException("at least one part is made, not " + count);
         }
-        return new StockChooser(part, count, cuttingUp).look(rack);
+        return OldPart.candidates(part).orElseGet(() -> new StockChooser(part, count, cuttingUp).look(rack));
     }
 
     /** What becomes of one piece: candidates, or a reason why there are none. */

@@ -7,7 +7,9 @@ public enum Way {
     /** Sawn to bare blanks, a piece each. */
     SAWN("sawn to a blank for each piece"),
     /** Sawn to blanks with a stub to hold by, which is parted off at the end. */
-    SAWN_WITH_STUB("sawn to a blank with a stub to hold by");
+    SAWN_WITH_STUB("sawn to a blank with a stub to hold by"),
+    /** The part itself, come back to be altered. */
+    AS_IT_CAME("the part itself as it came");
 
     private final String words;
 

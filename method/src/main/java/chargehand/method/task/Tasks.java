@@ -113,7 +113,7 @@ public final class Tasks {
         }
         List<Bore> inside = shape.body().inside();
         for (int i = 0; i < inside.size(); i++) {
-            if (!Bores.isSwallowed(inside.get(i), shape.body())) {
+            if (inside.get(i).isThere() || !Bores.isSwallowed(inside.get(i), shape.body())) {
                 list.add(new Task.Inside(i, inside.get(i)));
             }
         }

@@ -12,6 +12,7 @@ public final class Blanks {
         return switch (blank) {
             case Blank.RoundBar bar -> bar.from();
             case Blank.PolygonBar bar -> bar.from();
+            case Blank.OldPart old -> Length.ZERO;
             case Blank.Slab slab -> Length.ZERO;
         };
     }
@@ -21,6 +22,7 @@ public final class Blanks {
         return switch (blank) {
             case Blank.RoundBar bar -> bar.to();
             case Blank.PolygonBar bar -> bar.to();
+            case Blank.OldPart old -> old.length();
             case Blank.Slab slab -> slab.length();
         };
     }
@@ -29,6 +31,7 @@ public final class Blanks {
     public static Length swing(Blank blank) {
         return switch (blank) {
             case Blank.RoundBar bar -> bar.diameter();
+            case Blank.OldPart old -> old.largest();
             case Blank.PolygonBar bar -> bar.flats().times(1 / Math.cos(Math.PI / bar.sides()));
             case Blank.Slab slab ->
                 Length.mm(Math.hypot(slab.width().mm(), slab.thickness().mm()));
@@ -39,6 +42,7 @@ public final class Blanks {
     public static Length gripped(Blank blank) {
         return switch (blank) {
             case Blank.RoundBar bar -> bar.diameter();
+            case Blank.OldPart old -> old.largest();
             case Blank.PolygonBar bar -> bar.flats();
             case Blank.Slab slab -> slab.width();
         };
@@ -48,6 +52,7 @@ public final class Blanks {
     public static int sides(Blank blank) {
         return switch (blank) {
             case Blank.RoundBar bar -> 0;
+            case Blank.OldPart old -> 0;
             case Blank.PolygonBar bar -> bar.sides();
             case Blank.Slab slab -> 4;
         };
@@ -58,6 +63,7 @@ public final class Blanks {
         return switch (blank) {
             case Blank.RoundBar bar -> bar.onBar();
             case Blank.PolygonBar bar -> bar.onBar();
+            case Blank.OldPart old -> false;
             case Blank.Slab slab -> false;
         };
     }

@@ -6,6 +6,7 @@ import chargehand.method.task.Shape;
 import chargehand.method.task.Task;
 import chargehand.method.task.Tasks;
 import chargehand.part.End;
+import chargehand.part.Size;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Optional;
@@ -160,7 +161,19 @@ public final class Standing {
 
     /** The largest diameter a section swings at now: its own once turned, else that of the stock over corners. */
     public Length diameter(int section) {
-        return isRaw(section) ? Blanks.swing(blank) : shape().diameter(section);
+        return isRaw(section) ? raw(section) : shape().diameter(section);
+    }
+
+    /** What a section measures that is still to be made: of an old part, as it came. */
+    private Length raw(int section) {
+        return isOldPart()
+                ? shape().section(section).stretch().was().map(Size::length).orElse(Blanks.swing(blank))
+                : Blanks.swing(blank);
+    }
+
+    /** Whether the work is a part that comes back to be altered. */
+    public boolean isOldPart() {
+        return blank instanceof Blank.OldPart;
     }
 
     /**

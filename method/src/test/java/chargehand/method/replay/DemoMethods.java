@@ -26,7 +26,12 @@ record DemoMethods(String name, Part part, Method method) {
                 planned(planner, "shim", 40),
                 planned(planner, "sluice-spindle", 1),
                 planned(planner, "metric-stud", 1),
-                planned(planner, "relief-packer", 6));
+                planned(planner, "relief-packer", 6),
+                planned(planner, "capstan-shaft", 1));
+    }
+
+    static DemoMethods get(String name) {
+        return ALL.stream().filter(demo -> demo.name().equals(name)).findFirst().orElseThrow();
     }
 
     private static DemoMethods planned(Planner planner, String name, int count) {

@@ -13,10 +13,7 @@ import org.junit.jupiter.api.Test;
 
 /** The method of a thin washer, broken in the holding of its second face. */
 final class ThinDiscTest {
-    private static final DemoMethods PACKER = DemoMethods.ALL.stream()
-            .filter(demo -> demo.name().equals("relief-packer"))
-            .findFirst()
-            .orElseThrow();
+    private static final DemoMethods PACKER = DemoMethods.get("relief-packer");
 
     private static final int LAST = PACKER.method().setUps().size();
 

@@ -58,6 +58,7 @@ final class VolumeSum {
             case Blank.PolygonBar bar ->
                 prism(bar.sides(), bar.flats().half().mm())
                         * bar.to().minus(bar.from()).mm();
+            case Blank.OldPart old -> throw new IllegalArgumentException("an old part is no plain shape: " + old);
             case Blank.Slab slab ->
                 slab.length().mm() * slab.width().mm() * slab.thickness().mm();
         };

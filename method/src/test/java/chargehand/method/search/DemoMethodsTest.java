@@ -174,6 +174,7 @@ class DemoMethodsTest {
         "shim, 40",
         "metric-stud, 1",
         "relief-packer, 6",
+        "capstan-shaft, 1",
         "sluice-spindle, 1"
     })
     void plan_everyDemoPart_keepsTheTradesOrder(String name, int count) {
