@@ -13,7 +13,7 @@ import chargehand.part.Tolerance;
 /**
  * The part as it is to be made: every diameter that is turned or bored to fine limits of its own is taken at the middle of
  * them, since the nominal size may be the very edge of what is allowed, or outside it, as for 38 F7. The limits stay what they
- * are. Wider limits that hold the nominal leave it as it is.
+ * are. Wider limits that hold the nominal leave it as it is. An edge that takes up a whole step is taken down with it.
  *
  * <p>Sizes that a tool settles (drilled, reamed, tapped, threaded) and sizes under the general tolerance are left alone.
  */
@@ -37,7 +37,7 @@ public final class Aim {
 
     private Part turned(Body.Turned body) {
         var aimed = body.with(
-                body.outside().stream().map(this::section).toList(),
+                StepEdges.within(body.outside().stream().map(this::section).toList()),
                 body.inside().stream().map(this::bore).toList());
         return new Part(
                 part.title(),
