@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 
 /**
  * Chooses among the ways of placing each size: first one after the other, each where it lies best among those before it, then
@@ -79,7 +78,7 @@ final class Arranger {
 
     /** The lists in the order of how much what was chosen of them costs among the others, the worst first. */
     private List<List<Way>> quarrelsomeFirst() {
-        Map<List<Way>, Double> quarrels = new IdentityHashMap<>();
+        IdentityHashMap<List<Way>, Double> quarrels = new IdentityHashMap<>();
         for (int i = 0; i < chosen.size(); i++) {
             Way way = chosen.get(i);
             board.remove(way.placing);

@@ -29,7 +29,7 @@ final class Jobs {
     private final BitSet reached = new BitSet();
     private final Map<String, List<Job>> every = new HashMap<>();
     private final Map<String, List<Job>> largest = new HashMap<>();
-    private final Map<Job, SetUp> written = new IdentityHashMap<>();
+    private final IdentityHashMap<Job, SetUp> written = new IdentityHashMap<>();
 
     /**
      * The jobs of one part from one piece of stock.

@@ -28,7 +28,6 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /** Plans a turned part: the best method over the stock candidates and the two ways round to begin. */
@@ -54,7 +53,7 @@ final class TurnedPlanner {
     private final Bidden bidden;
     private final Unreached unreached;
     private final ThreadWays ways;
-    private final Map<Candidate, List<Begun>> begun = new IdentityHashMap<>();
+    private final IdentityHashMap<Candidate, List<Begun>> begun = new IdentityHashMap<>();
 
     TurnedPlanner(Kit kit, Part part, Body.Turned body, Bidden bidden) {
         this.kit = kit;

@@ -295,8 +295,8 @@ final class TurningWork {
         if (form instanceof Cut.EdgeForm.Chamfer chamfer && !isToolsOwn(chamfer)) {
             return knife(LatheTool.Hand.RIGHT);
         }
-        return form instanceof Cut.EdgeForm.Radius
-                ? roundNose(((Cut.EdgeForm.Radius) form).radius())
+        return form instanceof Cut.EdgeForm.Radius round
+                ? roundNose(round.radius())
                 : making.kit().tooling().latheTools(LatheTool.Chamfering.class).stream()
                         .map(LatheTool.Chamfering::name)
                         .findFirst()

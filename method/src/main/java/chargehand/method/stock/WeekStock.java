@@ -78,11 +78,14 @@ public final class WeekStock {
                 open.add(options(want, candidates));
             }
         }
-        open.sort(Comparator.comparingInt(List::size));
-        give(open, new ArrayList<>(), 0);
+        give(fewestFirst(open), new ArrayList<>(), 0);
         boolean all = !best.isEmpty() || open.isEmpty();
-        List<Given> given = all ? best : inTurn(wants, open, unmet);
+        List<Given> given = all ? best : inTurn(open, unmet);
         return new WeekList(bars(given), unmet, all && tried < MOST_TRIED);
+    }
+
+    private static List<List<Given>> fewestFirst(List<List<Given>> open) {
+        return open.stream().sorted(Comparator.comparingInt(List::size)).toList();
     }
 
     private static List<Given> options(Want want, Candidates candidates) {
@@ -158,15 +161,13 @@ public final class WeekStock {
     }
 
     /** Where not all can be served: those who came first, each by the best piece that is still long enough. */
-    private static List<Given> inTurn(List<Want> wants, List<List<Given>> open, List<WeekList.Unmet> unmet) {
+    private static List<Given> inTurn(List<List<Given>> open, List<WeekList.Unmet> unmet) {
         var given = new ArrayList<Given>();
-        for (Want want : wants) {
-            for (List<Given> options : open) {
-                if (options.getFirst().want() == want && !take(given, options)) {
-                    unmet.add(new WeekList.Unmet(
-                            want.name(),
-                            "Once the others are cut, not enough is left of any piece that would make it."));
-                }
+        for (List<Given> options : open) {
+            if (!take(given, options)) {
+                unmet.add(new WeekList.Unmet(
+                        options.getFirst().want().name(),
+                        "Once the others are cut, not enough is left of any piece that would make it."));
             }
         }
         return given;

@@ -8,6 +8,7 @@ import chargehand.method.plan.Holding;
 import chargehand.method.plan.Method;
 import chargehand.method.plan.Operation;
 import chargehand.method.plan.SetUp;
+import chargehand.part.End;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -47,7 +48,7 @@ class OldShaftRulesTest {
     @Test
     void plan_shoulderThatLooksToTheHeadstock_isTurnedUpToWithALeftHandKnife() {
         var driven = ((Holding.BetweenCentres) METHOD.setUps().getFirst().holding()).driven();
-        assertThat(driven).isEqualTo(chargehand.part.End.B);
+        assertThat(driven).isEqualTo(End.B);
         assertThat(DemoMethods.operations(METHOD))
                 .filteredOn(operation -> operation.cut() instanceof Cut.TurnDiameter turn
                         && turn.from().mm() == 670)

@@ -73,8 +73,10 @@ class OptimumTest {
                 "outside: [{round: 10, length: 20}, {round: 14, length: 8}]\ninside: [{drill: 5, from: A, depth: 12}]\n",
                 "outside: [{thread: M10, length: 12}, {round: 14, length: 10}]\n",
                 "outside: [{round: 6, length: 40}]\n",
-                "outside: [{round: 8, name: neck, length: 12}, {round: 12, name: head, length: 10}]\n"
-                        + "ties: [{run-out: 0.03, of: neck, to: head}]\n"
+                """
+                outside: [{round: 8, name: neck, length: 12}, {round: 12, name: head, length: 10}]
+                ties: [{run-out: 0.03, of: neck, to: head}]
+                """
             })
     void plan_smallPart_isAsQuickAsTheQuickestOfEveryWay(String features) {
         Part part = part(features);

@@ -12,6 +12,7 @@ import chargehand.part.yaml.PartFile;
 import chargehand.part.yaml.PartReading;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 
 /** Stock for several jobs together. */
@@ -23,14 +24,14 @@ final class WeekStockTest {
     }
 
     private static Part pin(int diameter, int length) {
-        return ((PartReading.Read) PartFile.read("""
+        return ((PartReading.Read) PartFile.read(String.format(Locale.ROOT, """
                 part: Pin
                 material: EN3
                 unit: mm
                 general: ISO 2768-m
                 outside:
                   - {round: %d, length: %d}
-                """.formatted(diameter, length))).part();
+                """, diameter, length))).part();
     }
 
     private static Rack rack(String... pieces) {
