@@ -53,4 +53,9 @@ public record Part(
             List<String> notes) {
         this(title, drawing, issue, unit, material, duty, general, texture, body, ties, notes, Drafting.USUAL);
     }
+
+    /** The same part with its drawing made out otherwise. */
+    public Part with(Drafting other) {
+        return new Part(title, drawing, issue, unit, material, duty, general, texture, body, ties, notes, other);
+    }
 }

@@ -38,6 +38,7 @@ public final class PartCheck {
         }
         new TieCheck(part.body(), findings).judge(part);
         new IssueCheck(part, findings).judge();
+        new LengthWishCheck(part, findings).judge();
         if (Materials.find(part.material()).isEmpty()) {
             findings.remark(
                     "material",

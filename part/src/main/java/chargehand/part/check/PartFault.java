@@ -96,6 +96,16 @@ public enum PartFault {
     ISSUE_NOT_LAST,
     /** An issue that changed a feature which is not there. */
     ISSUE_AT,
+    /** Wishes about the lengths of a block. */
+    LENGTH_UNWANTED,
+    /** A length between faces that are not there. */
+    LENGTH_FACE,
+    /** A length from a face to itself. */
+    LENGTH_NONE,
+    /** Two wishes about one length. */
+    LENGTH_TWICE,
+    /** A length with limits of its own that is to be bracketed or left out. */
+    LENGTH_LIMITS,
     /** A taper pin of a size that is not made. */
     TAPER_PIN_SIZE,
     /** A slit through one wall where there is no bore for it to end in. */

@@ -47,6 +47,10 @@ final class Paths {
         return "issues[" + (index + 1) + "]";
     }
 
+    static String length(int index) {
+        return "lengths[" + (index + 1) + "]";
+    }
+
     static String key(Bore bore) {
         return switch (bore) {
             case Bore.Drilled drilled -> "drill";

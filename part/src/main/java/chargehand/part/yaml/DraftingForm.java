@@ -27,7 +27,7 @@ final class DraftingForm {
         Projection projection =
                 form.find("projection", DraftingForm::projection).orElse(Drafting.USUAL.projection());
         List<DrawingIssue> issues = form.rows("issues", (issue, number) -> issue(issue));
-        return new Drafting(projection, issues);
+        return new Drafting(projection, issues, LengthWishForm.read(form));
     }
 
     /** The letter of the last issue in the table; that of a first issue where there is no table. */
@@ -99,6 +99,7 @@ final class DraftingForm {
             drafting.issues().forEach(issue -> write(issue, lines));
             lines.end();
         }
+        LengthWishForm.write(drafting.lengths(), lines);
     }
 
     private static void write(DrawingIssue issue, YamlLines lines) {

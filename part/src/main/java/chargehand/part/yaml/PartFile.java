@@ -1,6 +1,7 @@
 package chargehand.part.yaml;
 
 import chargehand.measure.LengthUnit;
+import chargehand.part.LengthWish;
 import chargehand.part.Part;
 import chargehand.part.check.Finding;
 import chargehand.part.check.Findings;
@@ -51,6 +52,16 @@ public final class PartFile {
      */
     public static String write(Part part) {
         return PartWriter.write(part);
+    }
+
+    /**
+     * A part's file with other wishes about lengths. All else stays as it was written, remarks and the order of keys too,
+     * unless it is laid out so that this cannot be done; then it is written anew.
+     *
+     * @param text that {@code part} was read from
+     */
+    public static String with(String text, Part part, List<LengthWish> wishes) {
+        return WishesInText.with(text, part, wishes);
     }
 
     /** The JSON Schema (draft 2020-12) of part files, as published beside this module. */
