@@ -63,6 +63,26 @@ public sealed interface LatheTool {
      */
     record ScrewCutter(String name, Edge edge, Angle angle, Side side, Limits pitches) implements LatheTool {}
 
+    /**
+     * A bar that carries a bit on its side, to plane slots along a bore with the spindle locked.
+     *
+     * @param leastBore the least bore it enters
+     * @param reach how long a bore it goes through
+     * @param widths to which its bits can be ground, flat or round
+     */
+    record Slotting(String name, Edge edge, Length leastBore, Length reach, Limits widths) implements LatheTool {}
+
+    /**
+     * A grooving tool for the inside, square at the end.
+     *
+     * @param width of its blade
+     * @param depth how far into the wall it reaches
+     * @param leastBore the least bore it enters
+     * @param reach how far in from the end
+     */
+    record InsideGrooving(String name, Edge edge, Length width, Length depth, Length leastBore, Length reach)
+            implements LatheTool {}
+
     /** What a tool's edge is made of. */
     enum Edge {
         HIGH_SPEED_STEEL,

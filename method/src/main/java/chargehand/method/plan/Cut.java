@@ -69,6 +69,21 @@ public sealed interface Cut {
     /** Mills a keyway. */
     record MillKeyway(Length from, Length length, Length width, Length depth, Angle around) implements Cut {}
 
+    /**
+     * Planes a slot along the wall of a bore, the spindle locked, the saddle carrying a tool on its side to and fro.
+     *
+     * @param end from which the tool goes in
+     * @param bore the diameter of the bore
+     * @param depth from the wall of the bore at the middle of the slot
+     * @param around its angle round the axis, 0° up
+     */
+    record SlotInBore(
+            End end, Length from, Length to, Length bore, Length width, Length depth, Angle around, SlotForm form)
+            implements Cut {}
+
+    /** Cuts a groove all round the wall of a bore, with a tool that goes in from an end. */
+    record RecessInBore(End end, Length from, Length to, Length diameter) implements Cut {}
+
     /** Brings a face of a block to size: {@code to} is the size over this face and the one opposite. */
     record MillFace(Holding.Face face, Length to) implements Cut {}
 
@@ -86,6 +101,14 @@ public sealed interface Cut {
     enum TaperWay {
         TOP_SLIDE,
         TAILSTOCK_SET_OVER
+    }
+
+    /** The bottom of a slot. */
+    enum SlotForm {
+        /** Flat, for a key. */
+        SQUARE,
+        /** Round, for oil. */
+        ROUND
     }
 
     /** How a thread is cut. */

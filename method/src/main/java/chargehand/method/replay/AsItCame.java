@@ -31,7 +31,8 @@ final class AsItCame {
     }
 
     private TurnedWork work() {
-        var features = new Features(threads(), flats(), holes(), keyways(), centres(), solid.teeth());
+        var features = new Features(
+                threads(), flats(), holes(), keyways(), centres(), solid.teeth(), new SlotsCheck(came).asked());
         return new TurnedWork(solid.outer(), solid.inner(), features, false);
     }
 

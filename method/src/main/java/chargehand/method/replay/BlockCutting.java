@@ -49,6 +49,8 @@ final class BlockCutting {
             case Cut.MillFlats flats -> notOnABlock();
             case Cut.DrillAcross hole -> notOnABlock();
             case Cut.MillKeyway keyway -> notOnABlock();
+            case Cut.SlotInBore slot -> notOnABlock();
+            case Cut.RecessInBore recess -> notOnABlock();
         };
     }
 

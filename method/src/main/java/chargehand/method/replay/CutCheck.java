@@ -9,12 +9,14 @@ import java.util.Optional;
 final class CutCheck {
     private final Access access;
     private final InsideCheck inside;
+    private final InWallCheck inWall;
     private final OutsideCheck outside;
     private final FaultList faults;
 
     CutCheck(TurnedWork work, Holding holding, Length partLength, FaultList faults) {
         this.access = Access.of(holding);
         this.inside = new InsideCheck(work, partLength, faults);
+        this.inWall = new InWallCheck(work, faults);
         this.outside = new OutsideCheck(work, holding, faults);
         this.faults = faults;
     }
@@ -54,6 +56,8 @@ final class CutCheck {
             case Cut.ReamTo ream -> inside.ream(ream);
             case Cut.ConeInside cone -> inside.cone(cone);
             case Cut.ThreadInside thread -> inside.tap(thread);
+            case Cut.SlotInBore slot -> inWall.slot(slot);
+            case Cut.RecessInBore recess -> inWall.recess(recess);
             case Cut.FaceEnd face -> outside.face(face);
             case Cut.TurnDiameter turn -> outside.turn(turn.from(), turn.to());
             case Cut.TurnTaper taper -> outside.turn(taper.from(), taper.to());

@@ -26,6 +26,9 @@ sealed interface CutPlace {
             case Cut.DrillAxial drill -> Optional.of(new Into(drill.end()));
             case Cut.BoreTo bore -> Optional.of(new Into(bore.end()));
             case Cut.ReamTo ream -> Optional.of(new Into(ream.end()));
+            case Cut.SlotInBore slot -> Span.between(slot.from(), slot.to()).map(span -> new Into(slot.end()));
+            case Cut.RecessInBore recess ->
+                Span.between(recess.from(), recess.to()).map(span -> new Into(recess.end()));
             case Cut.ConeInside cone -> Optional.of(new Into(cone.end()));
             case Cut.ThreadInside thread -> Optional.of(new Into(thread.end()));
             case Cut.TurnDiameter turn -> beside(Span.between(turn.from(), turn.to()));

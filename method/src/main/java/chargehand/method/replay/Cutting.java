@@ -51,6 +51,12 @@ final class Cutting {
             case Cut.MillFlats flats -> milled(flats);
             case Cut.DrillAcross hole -> work.with(work.features().withHole(hole));
             case Cut.MillKeyway keyway -> work.with(work.features().withKeyway(keyway));
+            case Cut.SlotInBore slot -> work.with(work.features().withSlot(slot));
+            case Cut.RecessInBore recess ->
+                Span.between(recess.from(), recess.to())
+                        .map(span -> work.opened(
+                                Carving.level(span, recess.diameter().half())))
+                        .orElse(work);
             case Cut.MillFace face -> work;
             case Cut.DrillHole hole -> work;
             case Cut.ReamHole hole -> work;

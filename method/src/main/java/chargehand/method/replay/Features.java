@@ -17,6 +17,7 @@ import java.util.stream.Stream;
  * @param keyways in the outside
  * @param centres centre holes in the end faces
  * @param teeth of a wheel
+ * @param slots in the walls of bores
  */
 public record Features(
         List<ThreadCut> threads,
@@ -24,8 +25,10 @@ public record Features(
         List<Cut.DrillAcross> holes,
         List<Cut.MillKeyway> keyways,
         List<CentreHole> centres,
-        List<Solid.TeethPlace> teeth) {
-    static final Features NONE = new Features(List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+        List<Solid.TeethPlace> teeth,
+        List<Cut.SlotInBore> slots) {
+    static final Features NONE =
+            new Features(List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
 
     public Features {
         threads = List.copyOf(threads);
@@ -34,6 +37,7 @@ public record Features(
         keyways = List.copyOf(keyways);
         centres = List.copyOf(centres);
         teeth = List.copyOf(teeth);
+        slots = List.copyOf(slots);
     }
 
     /** A thread and the stretch of its full turns. */
@@ -51,23 +55,27 @@ public record Features(
     public record CentreHole(End end, Length diameter) {}
 
     Features withThread(ThreadCut thread) {
-        return new Features(and(threads, thread), flats, holes, keyways, centres, teeth);
+        return new Features(and(threads, thread), flats, holes, keyways, centres, teeth, slots);
     }
 
     Features withFlats(FlatsCut more) {
-        return new Features(threads, and(flats, more), holes, keyways, centres, teeth);
+        return new Features(threads, and(flats, more), holes, keyways, centres, teeth, slots);
     }
 
     Features withHole(Cut.DrillAcross hole) {
-        return new Features(threads, flats, and(holes, hole), keyways, centres, teeth);
+        return new Features(threads, flats, and(holes, hole), keyways, centres, teeth, slots);
     }
 
     Features withKeyway(Cut.MillKeyway keyway) {
-        return new Features(threads, flats, holes, and(keyways, keyway), centres, teeth);
+        return new Features(threads, flats, holes, and(keyways, keyway), centres, teeth, slots);
+    }
+
+    Features withSlot(Cut.SlotInBore slot) {
+        return new Features(threads, flats, holes, keyways, centres, teeth, and(slots, slot));
     }
 
     Features withCentres(List<CentreHole> others) {
-        return new Features(threads, flats, holes, keyways, others, teeth);
+        return new Features(threads, flats, holes, keyways, others, teeth, slots);
     }
 
     private static <T> List<T> and(List<T> list, T more) {

@@ -44,7 +44,7 @@ final class NeverCut {
             case Across.Flat flat -> false;
             case Across.TaperPin pin -> false;
             case Across.Slit slit -> false;
-            case InBore inBore -> false;
+            case InBore inBore -> true;
             case OnEnd.Drilled drilled -> false;
             case OnEnd.Tapped tapped -> false;
             case OnEnd.Slot slot -> false;

@@ -66,6 +66,8 @@ final class OperationCheck {
             case Cut.CutGroove groove -> machine instanceof Lathe;
             case Cut.FinishEdge edge -> machine instanceof Lathe;
             case Cut.PartOff part -> machine instanceof Lathe;
+            case Cut.SlotInBore slot -> machine instanceof Lathe;
+            case Cut.RecessInBore recess -> machine instanceof Lathe;
             case Cut.ThreadOutside thread -> machine instanceof Lathe;
             case Cut.ThreadInside thread -> machine instanceof Lathe;
         };
@@ -99,9 +101,26 @@ final class OperationCheck {
             Length pilot = new Hollow(work, bore.end()).pilot(bore.to(), bore.diameter());
             run(PassCheck.onCrossSlide(lathe, pilot, bore.diameter()), operation);
         }
+        inWall(lathe, operation);
         if (cut instanceof Cut.ThreadOutside thread && thread.way() == Cut.ThreadWay.SCREW_CUT) {
             ScrewThread screw = thread.thread();
             run(PassCheck.onCrossSlide(lathe, screw.major(), screw.core()), operation);
+        }
+    }
+
+    /** A flat bit touches a bore at its corners first; a round one, and a grooving tool, on the wall. */
+    private void inWall(Lathe lathe, Operation operation) {
+        if (operation.cut() instanceof Cut.SlotInBore slot) {
+            double half =
+                    slot.form() == Cut.SlotForm.SQUARE ? slot.width().half().mm() : 0;
+            double radius = slot.bore().half().mm();
+            Length touched = Length.mm(2 * Math.sqrt(Math.max(0, radius * radius - half * half)));
+            Length bottom = slot.bore().plus(slot.depth().times(2));
+            run(PassCheck.onCrossSlide(lathe, touched, bottom).howeverDeep(), operation);
+        }
+        if (operation.cut() instanceof Cut.RecessInBore recess) {
+            Length hole = new Hollow(work, recess.end()).least(recess.end() == End.A ? recess.to() : recess.from());
+            run(PassCheck.onCrossSlide(lathe, hole, recess.diameter()).howeverDeep(), operation);
         }
     }
 

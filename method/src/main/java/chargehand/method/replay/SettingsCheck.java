@@ -48,6 +48,10 @@ final class SettingsCheck {
         if (settings.speed().isPresent()) {
             SpindleSpeed speed = settings.speed().get();
             faults.unless(
+                    !(operation.cut() instanceof Cut.SlotInBore),
+                    Fault.Code.WRONG_SPEED,
+                    () -> "the spindle is locked while a slot is planed");
+            faults.unless(
                     plate.filter(each -> each.plate().contains(speed)).isPresent(),
                     Fault.Code.WRONG_SPEED,
                     () -> speed.rpm() + " rpm is not on the plate of the " + machine.name());
@@ -71,6 +75,7 @@ final class SettingsCheck {
 
     private static boolean isByHand(Cut cut) {
         return cut instanceof Cut.Deburr
+                || cut instanceof Cut.SlotInBore
                 || cut instanceof Cut.TapHole
                 || (cut instanceof Cut.ThreadInside thread && thread.way() == Cut.ThreadWay.TAP_BY_HAND);
     }

@@ -4,6 +4,7 @@ import chargehand.measure.Length;
 import chargehand.method.kit.LatheTool;
 import chargehand.method.kit.Tooling;
 import chargehand.method.plan.Cut;
+import chargehand.part.End;
 import chargehand.trade.thread.ScrewThread;
 import java.util.Optional;
 
@@ -47,6 +48,8 @@ final class ToolCheck {
             case Cut.ReamHole ream -> holes.isReamer(ream.diameter());
             case Cut.TapHole tap -> holes.isTap(tap.thread());
             case Cut.ConeInside cone -> lathe(LatheTool.BoringBar.class).isPresent() || holes.isCountersink(cone);
+            case Cut.SlotInBore slot -> isSlottingBar(slot);
+            case Cut.RecessInBore recess -> isInsideGroovingTool(recess);
             case Cut.MillFlats flats -> mills.isMill();
             case Cut.MillFace face -> mills.isMill();
             case Cut.MillKeyway keyway -> mills.isMillFor(keyway.width());
@@ -87,6 +90,32 @@ final class ToolCheck {
 
     private static boolean fits(Length width, Length reach, Length wide, Length deep) {
         return !width.isMoreThan(wide.plus(Deviation.ALLOWED)) && !reach.isLessThan(deep);
+    }
+
+    private boolean isSlottingBar(Cut.SlotInBore slot) {
+        return lathe(LatheTool.Slotting.class)
+                .filter(bar ->
+                        !bar.leastBore().isMoreThan(slot.bore()) && bar.widths().contain(slot.width()))
+                .filter(bar -> !bar.reach().isLessThan(deep(slot.end(), slot.from(), slot.to())))
+                .isPresent();
+    }
+
+    private boolean isInsideGroovingTool(Cut.RecessInBore recess) {
+        Length hole = new Hollow(work, recess.end()).least(recess.end() == End.A ? recess.to() : recess.from());
+        return lathe(LatheTool.InsideGrooving.class)
+                .filter(tool -> !tool.leastBore().isMoreThan(hole)
+                        && !tool.reach().isLessThan(deep(recess.end(), recess.from(), recess.to())))
+                .filter(tool -> fits(
+                        tool.width(),
+                        tool.depth(),
+                        recess.to().minus(recess.from()),
+                        recess.diameter().minus(hole).half()))
+                .isPresent();
+    }
+
+    /** How deep a tool goes in from an end. */
+    private Length deep(End end, Length from, Length to) {
+        return end.other().distance(work.face(end), end == End.A ? to : from);
     }
 
     private boolean isPartingTool(Cut.PartOff part) {

@@ -78,6 +78,7 @@ final class TurnedReplay {
         new NeverCut(asked.body(), faults).check();
         var end = new FinalCheck(wanted, work, faults);
         Length worst = end.check();
+        new SlotsCheck(asked.body()).check(work.features().slots(), faults);
         centresThatMustNotStay(end.remains());
         return new Proof(faults.list().isEmpty(), worst, faults.list(), stages, end.remains());
     }

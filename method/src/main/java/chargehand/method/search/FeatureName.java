@@ -17,6 +17,7 @@ final class FeatureName {
             case Task.Threading thread -> Optional.of(thread.section().name());
             case Task.Flats flats -> Optional.of(flats.section().name());
             case Task.Inside inside -> Optional.of(inside.bore().name());
+            case Task.InWall inWall -> Optional.of(inWall.inBore().name());
             case Task.Crossing crossing -> Optional.of(crossing.across().name());
             case Task.OffTheBar off -> Optional.empty();
         };

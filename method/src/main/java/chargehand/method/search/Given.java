@@ -49,6 +49,7 @@ final class Given {
                     case Task.Flats flats -> flats.section().isThere();
                     case Task.Inside inside -> inside.bore().isThere();
                     case Task.Crossing crossing -> crossing.across().isThere();
+                    case Task.InWall inWall -> inWall.inBore().isThere();
                     case Task.OffTheBar off -> false;
                 };
     }

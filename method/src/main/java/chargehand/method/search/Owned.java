@@ -7,6 +7,7 @@ import chargehand.method.kit.MillCutter;
 import chargehand.method.kit.Tooling;
 import chargehand.method.setting.BoringBars;
 import chargehand.method.setting.Indexings;
+import chargehand.method.setting.InnerTools;
 import chargehand.method.setting.ThreadWays;
 import chargehand.method.task.Bores;
 import chargehand.method.task.Task;
@@ -14,8 +15,11 @@ import chargehand.part.Across;
 import chargehand.part.Body;
 import chargehand.part.Bore;
 import chargehand.part.Depth;
+import chargehand.part.End;
+import chargehand.part.InBore;
 import chargehand.part.Section;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** Whether the shop owns what a task takes, however the work may be held: asked before any search, since none can help. */
 final class Owned {
@@ -55,6 +59,7 @@ final class Owned {
         return switch (task) {
             case Task.Inside inside -> has(inside.bore());
             case Task.Crossing crossing -> has(crossing.across());
+            case Task.InWall inWall -> Stream.of(End.values()).anyMatch(end -> has(inWall.inBore(), end));
             case Task.Threading threading -> has(threading.section());
             case Task.Flats flats -> canIndex(flats.section().sides());
             case Task.FaceOf face -> true;
@@ -111,6 +116,11 @@ final class Owned {
                                 Math.abs(tool.angle().degrees() - cone.angle().degrees()) < CONE_NEAR
                                         && !tool.largest()
                                                 .isLessThan(cone.mouth().length()));
+    }
+
+    /** Whether there is a tool for what is cut into the wall of a bore that goes in from this end. */
+    boolean has(InBore inBore, End end) {
+        return new InnerTools(tooling, body).has(inBore, end);
     }
 
     private boolean has(Across across) {

@@ -87,6 +87,10 @@ final class Reach {
             case Task.Threading thread -> isTurning() && canThread(thread) && isTrueEnough(number);
             case Task.Flats flats -> choice.work() == Choice.Work.DIVIDING && canIndex(flats);
             case Task.Inside bore -> isTurning() && inside.canMake(bore) && isTrueEnough(number);
+            case Task.InWall inWall ->
+                isTurning()
+                        && choice.open().size() == 1
+                        && owned.has(inWall.inBore(), choice.open().iterator().next());
             case Task.Crossing crossing -> canCross(crossing.across());
             case Task.OffTheBar off -> isTurning() && canPartOff();
         };

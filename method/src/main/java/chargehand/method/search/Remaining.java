@@ -77,6 +77,7 @@ final class Remaining {
             case Task.Inside inside -> 1.2;
             case Task.Flats flats -> 0.7 + 0.85 * flats.section().sides();
             case Task.Crossing crossing -> 2.2;
+            case Task.InWall inWall -> 1.2;
             case Task.OffTheBar off -> 1.2;
         };
     }

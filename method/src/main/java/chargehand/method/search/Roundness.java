@@ -93,6 +93,7 @@ final class Roundness {
             case Task.Threading thread -> Optional.empty();
             case Task.Flats flats -> Optional.empty();
             case Task.Crossing crossing -> Optional.empty();
+            case Task.InWall inWall -> Optional.empty();
             case Task.OffTheBar off -> Optional.empty();
         };
     }

@@ -64,6 +64,7 @@ final class Trueness {
             case Task.Threading thread -> Optional.of(thread.section().name());
             case Task.Flats flats -> Optional.empty();
             case Task.Crossing crossing -> Optional.empty();
+            case Task.InWall inWall -> Optional.empty();
             case Task.OffTheBar off -> Optional.empty();
         };
     }

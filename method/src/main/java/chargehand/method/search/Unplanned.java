@@ -62,13 +62,7 @@ final class Unplanned {
         return switch (feature) {
             case Section section -> kind(section);
             case Across across -> kind(across);
-            case InBore inBore ->
-                Optional.of(
-                        switch (inBore) {
-                            case InBore.Keyway keyway -> "Keyways in bores";
-                            case InBore.OilGroove groove -> "Oil grooves";
-                            case InBore.Recess recess -> "Recesses in bores";
-                        });
+            case InBore inBore -> Optional.empty();
             case OnEnd.Drilled drilled -> Optional.of("Holes on a circle");
             case OnEnd.Tapped tapped -> Optional.of("Tapped holes on a circle");
             case OnEnd.Slot slot -> Optional.of("Slots across an end");

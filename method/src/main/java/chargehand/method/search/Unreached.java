@@ -8,6 +8,7 @@ import chargehand.method.work.Standing;
 import chargehand.part.Across;
 import chargehand.part.Body;
 import chargehand.part.Bore;
+import chargehand.part.InBore;
 import chargehand.part.Part;
 import chargehand.part.Section;
 import java.util.ArrayList;
@@ -80,6 +81,7 @@ final class Unreached {
                                 + " cannot be milled: nothing holds the work in a dividing head with them clear.",
                         unlock.division(flats.section().sides()));
             case Task.Inside inside -> insideReason(inside.bore());
+            case Task.InWall inWall -> inWallReason(inWall.inBore());
             case Task.Crossing crossing -> crossingReason(crossing.across());
             case Task.Turned(int index, Section.Groove groove) ->
                 new Reason(
@@ -111,6 +113,32 @@ final class Unreached {
                 bore.name() + " cannot be made: no drill, boring bar, reamer or tap that is owned reaches its size and"
                         + " depth from an end that can be held clear.",
                 unlock.bore(bore));
+    }
+
+    private static Reason inWallReason(InBore inBore) {
+        return switch (inBore) {
+            case InBore.Keyway keyway ->
+                new Reason(
+                        Code.NO_TOOL,
+                        keyway.name()
+                                + " cannot be slotted: no slotting bar that is owned takes its width, goes into its"
+                                + " bore and reaches right through it, or the bore does not go right through.",
+                        "A slotting bar that goes through the bore, with a bit ground to the key; or send it out to be"
+                                + " broached.");
+            case InBore.OilGroove groove ->
+                new Reason(
+                        Code.NO_TOOL,
+                        groove.name()
+                                + " cannot be planed: no slotting bar that is owned takes its width, goes into its"
+                                + " bore and reaches along it.",
+                        "A slotting bar that goes into the bore, with a round bit; or chip and scrape it by hand.");
+            case InBore.Recess recess ->
+                new Reason(
+                        Code.NO_TOOL,
+                        recess.name() + " cannot be cut: no inside grooving tool that is owned goes into its bore,"
+                                + " reaches so deep and is no wider.",
+                        "An inside grooving tool that goes into the bore and reaches so far.");
+        };
     }
 
     private static Reason crossingReason(Across across) {

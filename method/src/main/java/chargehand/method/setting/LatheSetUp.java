@@ -14,12 +14,14 @@ import chargehand.method.work.Blanks;
 import chargehand.method.work.Standing;
 import chargehand.part.Bore;
 import chargehand.part.End;
+import chargehand.part.InBore;
 import chargehand.part.Section;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Puts the tasks of one lathe set-up in the trade's order and writes each: face, centre, drill, rough, bore, finish, groove,
@@ -34,6 +36,7 @@ final class LatheSetUp {
     private final TurningWork turning;
     private final InsideWork inside;
     private final ThreadWork threads;
+    private final SlotWork slots;
     private final List<Draft> drafts = new ArrayList<>();
     private final List<Bore> bored = new ArrayList<>();
 
@@ -46,6 +49,7 @@ final class LatheSetUp {
         this.turning = new TurningWork(making, lathe);
         this.inside = new InsideWork(making, lathe, work);
         this.threads = new ThreadWork(making, lathe, ways);
+        this.slots = new SlotWork(making, lathe);
     }
 
     List<Draft> write() {
@@ -60,6 +64,7 @@ final class LatheSetUp {
         grooves();
         corners();
         threads();
+        inWalls();
         if (!drafts.isEmpty()) {
             drafts.add(turning.deburr());
         }
@@ -98,8 +103,12 @@ final class LatheSetUp {
         return isTodo(new Task.FaceOf(end)) ? finished : work.face(end);
     }
 
+    /** The ends that are faced or into which tools go. */
     private List<End> ends() {
-        return choice.faces().stream().sorted().toList();
+        return Stream.concat(choice.faces().stream(), choice.open().stream())
+                .distinct()
+                .sorted()
+                .toList();
     }
 
     private boolean isTodo(Task task) {
@@ -159,7 +168,7 @@ final class LatheSetUp {
                 .map(Task.Inside.class::cast)
                 .filter(task -> task.bore().from() == end
                         || (Bores.isThrough(task.bore())
-                                && !choice.faces().contains(task.bore().from())))
+                                && !ends().contains(task.bore().from())))
                 .sorted(Comparator.comparing((Task.Inside task) -> task.bore() instanceof Bore.Coned)
                         .thenComparing(task -> Bores.diameter(task.bore())))
                 .toList();
@@ -227,6 +236,18 @@ final class LatheSetUp {
         return !choice.isCentred()
                 && !shape().largestTowards(index, free())
                         .isMoreThan(section.thread().core());
+    }
+
+    /** What is cut into the walls of bores, once all that turns is done; recesses first. */
+    private void inWalls() {
+        todo.stream()
+                .mapToObj(work.tasks()::get)
+                .filter(Task.InWall.class::isInstance)
+                .map(Task.InWall.class::cast)
+                .map(Task.InWall::inBore)
+                .sorted(Comparator.comparing((InBore inBore) -> !(inBore instanceof InBore.Recess)))
+                .forEach(inBore ->
+                        drafts.add(slots.cut(inBore, choice.open().iterator().next())));
     }
 
     private void partOff() {

@@ -46,6 +46,7 @@ final class TableWork {
                 case Task.Corner corner -> {}
                 case Task.Threading thread -> {}
                 case Task.Inside inside -> {}
+                case Task.InWall inWall -> {}
                 case Task.OffTheBar off -> {}
             }
         });

@@ -7,7 +7,7 @@ import chargehand.part.End;
  * looked up by it, since to compare it with every other in turn is slow.
  */
 final class Spot {
-    private static final int KINDS = 9;
+    private static final int KINDS = 10;
 
     private Spot() {}
 
@@ -22,6 +22,7 @@ final class Spot {
             case Task.Flats flats -> at(flats.index(), 6);
             case Task.Inside inside -> at(inside.index(), 7);
             case Task.Crossing crossing -> at(crossing.index(), 8);
+            case Task.InWall inWall -> at(inWall.index(), 9);
         };
     }
 

@@ -3,6 +3,7 @@ package chargehand.method.task;
 import chargehand.part.Across;
 import chargehand.part.Bore;
 import chargehand.part.End;
+import chargehand.part.InBore;
 import chargehand.part.Section;
 
 /** One surface of a turned part that must be made once to its finish size. */
@@ -31,6 +32,9 @@ public sealed interface Task {
 
     /** A feature across the axis. */
     record Crossing(int index, Across across) implements Task {}
+
+    /** Something cut into the wall of a bore. */
+    record InWall(int index, InBore inBore) implements Task {}
 
     /** A centre hole that holding may need; the part does not ask for it. */
     record CentreIn(End end) implements Task {}

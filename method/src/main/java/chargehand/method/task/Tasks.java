@@ -6,6 +6,7 @@ import chargehand.part.Bore;
 import chargehand.part.Depth;
 import chargehand.part.Edge;
 import chargehand.part.End;
+import chargehand.part.InBore;
 import chargehand.part.Section;
 import java.util.ArrayList;
 import java.util.BitSet;
@@ -121,6 +122,10 @@ public final class Tasks {
         for (int i = 0; i < across.size(); i++) {
             list.add(new Task.Crossing(i, across.get(i)));
         }
+        List<InBore> inBores = shape.body().inBores();
+        for (int i = 0; i < inBores.size(); i++) {
+            list.add(new Task.InWall(i, inBores.get(i)));
+        }
         if (offTheBar) {
             list.add(new Task.OffTheBar());
         }
@@ -166,6 +171,7 @@ public final class Tasks {
             case Task.Flats flats -> isTurningOf(first, flats.index()) || isHollowCorner(first, flats.index());
             case Task.Inside inside -> precedesInside(first, inside);
             case Task.Crossing crossing -> precedesCrossing(first, crossing);
+            case Task.InWall inWall -> precedesInWall(first, inWall.inBore());
             case Task.OffTheBar off -> false;
         };
     }
@@ -224,7 +230,26 @@ public final class Tasks {
             case Task.Flats flats -> false;
             case Task.CentreIn centre -> false;
             case Task.Crossing other -> false;
+            case Task.InWall inWall -> false;
             case Task.OffTheBar off -> true;
+        };
+    }
+
+    /** The bore is to size and its end is faced; a slot along it comes after a recess in which a tool may run out. */
+    private boolean precedesInWall(Task first, InBore then) {
+        return switch (first) {
+            case Task.Inside inside -> inside.bore().name().equals(then.bore());
+            case Task.FaceOf face ->
+                shape.body().inside().stream()
+                        .anyMatch(bore -> bore.name().equals(then.bore()) && bore.from() == face.end());
+            case Task.InWall other -> other.inBore() instanceof InBore.Recess && !(then instanceof InBore.Recess);
+            case Task.Turned turned -> false;
+            case Task.Corner corner -> false;
+            case Task.Threading thread -> false;
+            case Task.Flats flats -> false;
+            case Task.CentreIn centre -> false;
+            case Task.Crossing crossing -> false;
+            case Task.OffTheBar off -> false;
         };
     }
 

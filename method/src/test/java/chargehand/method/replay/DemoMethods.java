@@ -27,7 +27,8 @@ record DemoMethods(String name, Part part, Method method) {
                 planned(planner, "sluice-spindle", 1),
                 planned(planner, "metric-stud", 1),
                 planned(planner, "relief-packer", 6),
-                planned(planner, "capstan-shaft", 1));
+                planned(planner, "capstan-shaft", 1),
+                planned(planner, "pinion", 1));
     }
 
     static DemoMethods get(String name) {

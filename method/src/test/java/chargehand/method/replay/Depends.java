@@ -33,6 +33,8 @@ final class Depends {
             case Cut.MillFlats flats -> false;
             case Cut.DrillAcross hole -> false;
             case Cut.MillKeyway keyway -> false;
+            case Cut.SlotInBore slot -> earlier instanceof Cut.BoreTo;
+            case Cut.RecessInBore recess -> earlier instanceof Cut.BoreTo;
             case Cut.MillFace face -> false;
             case Cut.DrillHole hole -> false;
         };

@@ -31,6 +31,19 @@ final class Resized {
                     case Cut.ReamTo c -> new Cut.ReamTo(c.end(), c.diameter().plus(by), c.to());
                     case Cut.MillFlats c ->
                         new Cut.MillFlats(c.sides(), c.flats().plus(by), c.from(), c.to());
+                    case Cut.SlotInBore c ->
+                        new Cut.SlotInBore(
+                                c.end(),
+                                c.from(),
+                                c.to(),
+                                c.bore(),
+                                c.width(),
+                                c.depth().plus(by),
+                                c.around(),
+                                c.form());
+                    case Cut.RecessInBore c ->
+                        new Cut.RecessInBore(
+                                c.end(), c.from(), c.to(), c.diameter().plus(by));
                     case Cut.MillFace c -> new Cut.MillFace(c.face(), c.to().plus(by));
                     case Cut.DrillHole c ->
                         new Cut.DrillHole(c.x(), c.y(), c.diameter().plus(by), c.through(), c.depth());

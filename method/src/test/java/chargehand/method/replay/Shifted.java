@@ -25,6 +25,9 @@ final class Shifted {
                         new Cut.DrillAcross(c.at().plus(by), c.diameter(), c.around(), c.through(), c.depth());
                     case Cut.MillKeyway c ->
                         new Cut.MillKeyway(c.from().plus(by), c.length(), c.width(), c.depth(), c.around());
+                    case Cut.RecessInBore c ->
+                        new Cut.RecessInBore(c.end(), c.from().plus(by), c.to().plus(by), c.diameter());
+                    case Cut.SlotInBore c -> null;
                     case Cut.DrillHole c ->
                         new Cut.DrillHole(c.x().plus(by), c.y(), c.diameter(), c.through(), c.depth());
                     case Cut.ConeInside c ->

@@ -26,13 +26,13 @@ final class VolumeTest {
     private static final Kit KIT = DemoKit.kit();
 
     /**
-     * All but a few: the shaft, which is its own stock, the roller pin, whose tapping hole may be drilled deeper than drawn, and the bush, whose far cone ends
+     * All but a few: the shaft and the pinion, which are their own stock, the roller pin, whose tapping hole may be drilled deeper than drawn, and the bush, whose far cone ends
      * within the bore as it is aimed at, where this sum has no station.
      */
     static List<DemoMethods> demos() {
         return DemoMethods.ALL.stream()
-                .filter(demo ->
-                        !Set.of("roller-pin", "bearing-bush", "capstan-shaft").contains(demo.name()))
+                .filter(demo -> !Set.of("roller-pin", "bearing-bush", "capstan-shaft", "pinion")
+                        .contains(demo.name()))
                 .toList();
     }
 

@@ -74,6 +74,17 @@ final class Wild {
                 new Cut.DrillAcross(at(c.at()), size(c.diameter()), c.around(), c.through(), size(c.depth()));
             case Cut.MillKeyway c ->
                 new Cut.MillKeyway(at(c.from()), size(c.length()), size(c.width()), size(c.depth()), c.around());
+            case Cut.SlotInBore c ->
+                new Cut.SlotInBore(
+                        c.end(),
+                        at(c.from()),
+                        at(c.to()),
+                        size(c.bore()),
+                        size(c.width()),
+                        size(c.depth()),
+                        c.around(),
+                        c.form());
+            case Cut.RecessInBore c -> new Cut.RecessInBore(c.end(), at(c.from()), at(c.to()), size(c.diameter()));
             case Cut.MillFace c -> new Cut.MillFace(c.face(), size(c.to()));
             case Cut.DrillHole c ->
                 new Cut.DrillHole(at(c.x()), at(c.y()), size(c.diameter()), c.through(), size(c.depth()));

@@ -175,6 +175,7 @@ class DemoMethodsTest {
         "metric-stud, 1",
         "relief-packer, 6",
         "capstan-shaft, 1",
+        "pinion, 1",
         "sluice-spindle, 1"
     })
     void plan_everyDemoPart_keepsTheTradesOrder(String name, int count) {

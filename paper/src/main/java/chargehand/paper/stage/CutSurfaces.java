@@ -55,6 +55,9 @@ final class CutSurfaces {
                 Optional.of(new Surface.Feature(hole.at(), "Ø " + LengthText.in(hole.diameter(), unit)));
             case Cut.MillKeyway keyway ->
                 Optional.of(new Surface.Feature(keyway.from(), LengthText.in(keyway.width(), unit) + " wide"));
+            case Cut.SlotInBore slot -> inside(slot.from(), slot.to(), LengthText.in(slot.width(), unit) + " wide");
+            case Cut.RecessInBore recess ->
+                inside(recess.from(), recess.to(), "Ø " + LengthText.in(recess.diameter(), unit));
             case Cut.MillFace face -> Optional.empty();
             case Cut.DrillHole hole -> Optional.empty();
             case Cut.ReamHole hole -> Optional.empty();

@@ -10,11 +10,30 @@ import java.util.Optional;
 /** Reads one tool of a lathe. */
 final class LatheToolForm {
     /** The kinds of lathe tools that can be described. */
-    static final List<String> KINDS =
-            List.of("knife", "round-nose", "chamfering", "boring-bar", "parting", "grooving", "screw-cutting");
+    static final List<String> KINDS = List.of(
+            "knife",
+            "round-nose",
+            "chamfering",
+            "boring-bar",
+            "parting",
+            "grooving",
+            "screw-cutting",
+            "slotting-bar",
+            "inside-grooving");
 
     private static final List<String> KEYS = List.of(
-            "edge", "hand", "nose", "radius", "least-bore", "reach", "width", "depth", "angle", "side", "pitches");
+            "edge",
+            "hand",
+            "nose",
+            "radius",
+            "least-bore",
+            "reach",
+            "width",
+            "depth",
+            "angle",
+            "side",
+            "pitches",
+            "widths");
 
     private LatheToolForm() {}
 
@@ -34,6 +53,8 @@ final class LatheToolForm {
             case "parting" -> parting(row, name, edge);
             case "grooving" -> grooving(row, name, edge);
             case "screw-cutting" -> screwCutter(row, name, edge);
+            case "slotting-bar" -> slotting(row, name, edge);
+            case "inside-grooving" -> insideGrooving(row, name, edge);
             default -> throw new IllegalStateException("no lathe tool is written as " + kind);
         };
     }
@@ -65,6 +86,21 @@ final class LatheToolForm {
         var width = row.length("width");
         var depth = row.length("depth");
         return row.build(() -> new LatheTool.Grooving(name, edge, width, depth));
+    }
+
+    private static Optional<LatheTool> slotting(KitForm row, String name, Edge edge) {
+        var least = row.length("least-bore");
+        var reach = row.length("reach");
+        var widths = row.span("widths");
+        return row.build(() -> new LatheTool.Slotting(name, edge, least, reach, widths));
+    }
+
+    private static Optional<LatheTool> insideGrooving(KitForm row, String name, Edge edge) {
+        var width = row.length("width");
+        var depth = row.length("depth");
+        var least = row.length("least-bore");
+        var reach = row.length("reach");
+        return row.build(() -> new LatheTool.InsideGrooving(name, edge, width, depth, least, reach));
     }
 
     private static Optional<LatheTool> screwCutter(KitForm row, String name, Edge edge) {

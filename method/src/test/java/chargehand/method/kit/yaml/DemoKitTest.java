@@ -82,7 +82,7 @@ final class DemoKitTest {
     @Test
     void read_tooling_countsOfEach() {
         Tooling tooling = KIT.tooling();
-        assertThat(tooling.latheTools()).hasSize(19);
+        assertThat(tooling.latheTools()).hasSize(21);
         assertThat(tooling.latheTools(LatheTool.Parting.class)).hasSize(2);
         assertThat(tooling.latheTools(LatheTool.ScrewCutter.class)).hasSize(5);
         // 61 fractions to 1 in, 8 to 1 1/2 in, 60 numbers, 26 letters, 121 to 13 mm, 26 to 26 mm
