@@ -1,5 +1,6 @@
 package chargehand.method.search;
 
+import chargehand.measure.AngleText;
 import chargehand.measure.Length;
 import chargehand.measure.LengthText;
 import chargehand.measure.LengthUnit;
@@ -48,8 +49,8 @@ final class Unlock {
         Tooling tooling = toolOwned ? kit.tooling() : with(tool(thread));
         String ground = toolOwned
                 ? ""
-                : String.format(
-                        "a screw-cutting tool ground to %s", thread.form().includedAngle());
+                : "a screw-cutting tool ground to "
+                        + AngleText.degrees(thread.form().includedAngle(), 1);
         if (!toolOwned && canCut(kit.lathes().stream(), tooling, section)) {
             ways.add(ground);
         } else {
