@@ -17,6 +17,16 @@ public record AxialDimension(Length from, Length to, Wording wording) {
         }
     }
 
+    /** The faces it runs between. */
+    FacePair faces() {
+        return new FacePair(from, to);
+    }
+
+    /** Whether it stands in brackets: to be read, not to be worked to. */
+    public boolean isBracketed() {
+        return wording.toString().startsWith("(");
+    }
+
     public Length length() {
         return to.minus(from);
     }

@@ -3,10 +3,15 @@ package chargehand.drawing.dimension;
 import chargehand.drawing.sign.Wording;
 import chargehand.measure.Length;
 import chargehand.part.Body;
+import chargehand.part.LengthWish;
 import chargehand.part.Section;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
 
@@ -37,24 +42,66 @@ public final class AxialScheme {
 
     /** The lengths to give, from end A on, shorter ones first where two begin alike. */
     public static List<AxialDimension> of(Body.Turned body, SizeText text) {
-        return new AxialScheme(body, text).chosen();
+        return of(body, text, Wishes.NONE).lengths;
     }
 
-    private List<AxialDimension> chosen() {
-        FaceTree tree = new FaceTree();
-        List<AxialDimension> chosen = new ArrayList<>();
-        for (Edge edge : candidates()) {
-            if (tree.join(edge.from, edge.to)) {
-                chosen.add(dimension(edge));
-            } else if (isFlange(edge) && flanges() <= FEW) {
-                chosen.add(reference(edge));
-            }
-        }
+    /** The same where somebody wants some lengths otherwise. */
+    static Chosen of(Body.Turned body, SizeText text, Wishes wishes) {
+        return new AxialScheme(body, text).chosen(wishes);
+    }
+
+    /**
+     * What a drawing gives.
+     *
+     * @param lengths from end A on, those in brackets among them
+     * @param circles what is wanted and follows from other lengths, each with those that it follows from
+     */
+    record Chosen(List<AxialDimension> lengths, Map<AxialDimension, List<AxialDimension>> circles) {}
+
+    private Chosen chosen(Wishes wishes) {
+        List<Edge> candidates = candidates();
+        FaceTree usual = new FaceTree();
+        List<FacePair> chosen = candidates.stream()
+                .map(Edge::faces)
+                .filter(faces -> usual.join(faces.from(), faces.to()))
+                .toList();
+        WishedTree tree = new WishedTree(chosen, liked(candidates), wishes);
         if (!tree.isWhole(faces.size())) {
             throw new IllegalStateException("the faces of a part hang together by its sections");
         }
-        chosen.sort(Comparator.comparing(AxialDimension::from).thenComparing(AxialDimension::to));
-        return chosen;
+        List<AxialDimension> lengths =
+                new ArrayList<>(tree.given().stream().map(this::dimension).toList());
+        references(candidates, tree, wishes).forEach(faces -> lengths.add(reference(faces)));
+        lengths.sort(Comparator.comparing(AxialDimension::from).thenComparing(AxialDimension::to));
+        Map<AxialDimension, List<AxialDimension>> circles = new LinkedHashMap<>();
+        tree.circles()
+                .forEach((faces, others) -> circles.put(
+                        reference(faces), others.stream().map(this::dimension).toList()));
+        return new Chosen(lengths, circles);
+    }
+
+    /** Candidates as they are liked, and then any two faces, which are wanted only where others are not to be given. */
+    private List<FacePair> liked(List<Edge> candidates) {
+        Set<FacePair> liked = new LinkedHashSet<>();
+        candidates.forEach(edge -> liked.add(edge.faces()));
+        for (Length one : faces) {
+            faces.stream().filter(one::isLessThan).forEach(other -> liked.add(new FacePair(one, other)));
+        }
+        return List.copyOf(liked);
+    }
+
+    /** What stands in brackets: the width of a flange that follows from others, and what is wanted so. */
+    private Set<FacePair> references(List<Edge> candidates, WishedTree tree, Wishes wishes) {
+        Set<FacePair> references = new LinkedHashSet<>();
+        candidates.stream()
+                .filter(edge -> isFlange(edge) && flanges() <= FEW)
+                .map(Edge::faces)
+                .filter(faces -> !wishes.is(faces, LengthWish.Giving.LEFT_OUT))
+                .forEach(references::add);
+        references.addAll(wishes.all(LengthWish.Giving.BRACKETED));
+        references.addAll(tree.circles().keySet());
+        references.removeAll(tree.given());
+        return references;
     }
 
     /**
@@ -65,6 +112,10 @@ public final class AxialScheme {
     private record Edge(Length from, Length to, int cost) {
         Length length() {
             return to.minus(from);
+        }
+
+        FacePair faces() {
+            return new FacePair(from, to);
         }
     }
 
@@ -146,22 +197,22 @@ public final class AxialScheme {
     }
 
     /** As written where it is the length of one section, worked out otherwise. */
-    private AxialDimension dimension(Edge edge) {
+    private AxialDimension dimension(FacePair edge) {
         for (int i = 0; i < body.outside().size(); i++) {
-            if (body.start(i).equals(edge.from) && body.start(i + 1).equals(edge.to)) {
+            if (body.start(i).equals(edge.from()) && body.start(i + 1).equals(edge.to())) {
                 return new AxialDimension(
-                        edge.from,
-                        edge.to,
+                        edge.from(),
+                        edge.to(),
                         text.size(body.outside().get(i).stretch().length()));
             }
         }
-        return new AxialDimension(edge.from, edge.to, text.length(edge.length()));
+        return new AxialDimension(edge.from(), edge.to(), text.length(edge.length()));
     }
 
     /** A width that one looks for though it follows from the other lengths: in brackets. */
-    private AxialDimension reference(Edge edge) {
+    private AxialDimension reference(FacePair edge) {
         Wording bracketed = Wording.of("(").then(text.length(edge.length())).then(Wording.of(")"));
-        return new AxialDimension(edge.from, edge.to, bracketed);
+        return new AxialDimension(edge.from(), edge.to(), bracketed);
     }
 
     /** What is wanted most costs least (the order is our own; the standards leave it to the draughtsman). */

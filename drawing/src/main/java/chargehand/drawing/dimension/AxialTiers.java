@@ -7,9 +7,19 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
+import java.util.function.ToIntFunction;
 
-/** Stacks lengths along the axis above or below a side view. */
-record AxialTiers(AxialScale scale, Side side) {
+/**
+ * Stacks lengths along the axis above or below a side view.
+ *
+ * @param rank how far out each length is wanted, as {@link Span#rank()}
+ */
+record AxialTiers(AxialScale scale, Side side, ToIntFunction<AxialDimension> rank) {
+    /** Lengths that nobody moves. */
+    AxialTiers(AxialScale scale, Side side) {
+        this(scale, side, length -> 0);
+    }
+
     /**
      * Gives each length its tier and draws it.
      *
@@ -39,7 +49,8 @@ record AxialTiers(AxialScale scale, Side side) {
     /** The lengths as they lie on paper. */
     List<Span> spans(List<AxialDimension> dimensions) {
         return dimensions.stream()
-                .map(dimension -> new Span(scale.x(dimension.from()), scale.x(dimension.to()), dimension.wording()))
+                .map(dimension -> new Span(scale.x(dimension.from()), scale.x(dimension.to()), dimension.wording())
+                        .ranked(rank.applyAsInt(dimension)))
                 .toList();
     }
 }

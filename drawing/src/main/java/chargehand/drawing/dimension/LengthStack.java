@@ -54,7 +54,7 @@ record LengthStack(Rail rail, double outline, DoubleUnaryOperator reach) {
     /** The lengths that stand better on one line, if any do. */
     private static Optional<RunningLengths> running(List<Span> spans) {
         double stacked = stacked(spans);
-        return stacked == 0
+        return stacked == 0 || spans.stream().anyMatch(span -> span.rank() != 0)
                 ? Optional.empty()
                 : RunningLengths.among(spans).filter(running -> running(running, spans) < stacked);
     }

@@ -17,6 +17,7 @@ final class Span {
     private final Extent wordsBefore;
     private final Extent wordsAfter;
     private final List<Between> within;
+    private final int rank;
 
     /**
      * A length.
@@ -26,12 +27,17 @@ final class Span {
      * @param wording as it is printed
      */
     Span(double from, double to, Wording wording) {
+        this(from, to, wording, 0);
+    }
+
+    private Span(double from, double to, Wording wording, int rank) {
         if (!(from < to)) {
             throw new IllegalArgumentException("a length runs from less to more, not " + from + " to " + to);
         }
         this.from = from;
         this.to = to;
         this.wording = wording;
+        this.rank = rank;
         LinearDimension line = new LinearDimension(Local.at(new Point(0, 0)), to - from, wording);
         wordsFit = line.wordsFit();
         wordsBefore = extent(line, false);
@@ -55,6 +61,16 @@ final class Span {
     private Extent extent(LinearDimension line, boolean after) {
         double[] words = line.outsideWords(after);
         return new Extent(from - line.before(after), to + line.after(after), from + words[0], from + words[1]);
+    }
+
+    /** The same length wanted so far out. */
+    Span ranked(int other) {
+        return other == rank ? this : new Span(from, to, wording, other);
+    }
+
+    /** How far out somebody wants it: -1 before those that nobody moves, 1 beyond them. */
+    int rank() {
+        return rank;
     }
 
     double from() {

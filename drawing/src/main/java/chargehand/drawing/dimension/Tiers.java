@@ -51,7 +51,9 @@ final class Tiers {
     static List<Tiered> of(List<Span> spans, List<Double> clear, List<Double> beyond) {
         Tiers tiers = new Tiers(spans, clear, beyond);
         List<Choice> order = spans.stream()
-                .sorted(Comparator.comparingDouble(Span::length).thenComparingDouble(Span::from))
+                .sorted(Comparator.comparingInt(Span::rank)
+                        .thenComparingDouble(Span::length)
+                        .thenComparingDouble(Span::from))
                 .map(span -> new Choice(span, tiers.room(span, true) > tiers.room(span, false)))
                 .toList();
         return spans.size() > MOST_SEARCHED ? stacked(order) : tiers.searched(order);
@@ -120,7 +122,9 @@ final class Tiers {
                     List<Choice> other = new ArrayList<>(order);
                     other.remove(i);
                     other.add(j, moved);
-                    all.add(other);
+                    if (order.get(i).span.rank() == order.get(j).span.rank()) {
+                        all.add(other);
+                    }
                 }
             }
         }
@@ -133,7 +137,9 @@ final class Tiers {
         for (Choice choice : order) {
             int tier = 0;
             for (Tiered other : stack) {
-                tier = other.span().overlaps(choice.span) ? Math.max(tier, other.tier() + 1) : tier;
+                boolean within = other.span().overlaps(choice.span)
+                        || choice.span.rank() > other.span().rank();
+                tier = within ? Math.max(tier, other.tier() + 1) : tier;
             }
             Tiered tiered = new Tiered(choice.span, tier, choice.wordsAfter);
             while (stack.stream().anyMatch(tiered::clashes)) {

@@ -24,12 +24,14 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** All sizes of a turned part on its side view. */
 public final class TurnedSizes {
     private final Subject subject;
     private final List<SmallGrooves.Enlarged> enlarged;
     private final View view;
+    private final Wishes wishes;
     private Board board;
     private final List<String> notes = new ArrayList<>();
 
@@ -37,6 +39,7 @@ public final class TurnedSizes {
         this.subject = subject;
         this.enlarged = enlarged;
         view = SideView.of(subject.look());
+        wishes = Wishes.of(subject.part(), subject.body());
         board = new Board(view, limits);
     }
 
@@ -70,7 +73,7 @@ public final class TurnedSizes {
      * outside on the other. In a half section each stands by its own half.
      */
     private void placeLengths() {
-        List<AxialDimension> outside = AxialScheme.of(subject.body(), subject.text()).stream()
+        List<AxialDimension> outside = AxialScheme.of(subject.body(), subject.text(), wishes).lengths().stream()
                 .filter(length -> !isShownLarger(length))
                 .toList();
         List<AxialDimension> within = new ArrayList<>(new AcrossWays(subject).positions());
@@ -78,6 +81,7 @@ public final class TurnedSizes {
         bores().forEach(bore -> addDepth(bore, within));
         boolean half = subject.look().cut() == Cut.HALF;
         Split best = splits(outside, once(within), half).stream()
+                .map(this::asWished)
                 .reduce((one, other) -> cost(other) < cost(one) ? other : one)
                 .orElseThrow();
         stack(best.below, Side.BELOW);
@@ -89,6 +93,20 @@ public final class TurnedSizes {
                 .flatMap(one -> one.sections().stream())
                 .anyMatch(index -> length.from().equals(subject.body().start(index))
                         && length.to().equals(subject.body().start(index + 1)));
+    }
+
+    /** The same with those lengths on the other side of which that is wanted. */
+    private Split asWished(Split split) {
+        if (wishes.isEmpty()) {
+            return split;
+        }
+        List<AxialDimension> all = new ArrayList<>(split.below);
+        all.addAll(split.above);
+        Map<Boolean, List<AxialDimension>> below = all.stream()
+                .collect(Collectors.partitioningBy(length -> wishes.side(length)
+                        .map(side -> side == Side.BELOW)
+                        .orElseGet(() -> split.below.contains(length))));
+        return new Split(below.getOrDefault(true, List.of()), below.getOrDefault(false, List.of()));
     }
 
     /** Which lengths stand below the view and which above it. */
@@ -114,13 +132,13 @@ public final class TurnedSizes {
     }
 
     private double crossings(List<AxialDimension> lengths) {
-        return LengthStack.crossings(new AxialTiers(subject.look().scale(), Side.BELOW).spans(lengths));
+        return LengthStack.crossings(new AxialTiers(subject.look().scale(), Side.BELOW, wishes::rank).spans(lengths));
     }
 
     private void stack(List<AxialDimension> lengths, Side side) {
         Reach reach = subject.reach();
         Map<Length, Double> starts = starts();
-        new AxialTiers(subject.look().scale(), side)
+        new AxialTiers(subject.look().scale(), side, wishes::rank)
                 .draw(
                         lengths,
                         List.of(),
