@@ -73,6 +73,9 @@ final class Believable {
     /** The least run-out of work in a split bush put back into its jaws. */
     static final Length BUSH_RUN_OUT = Length.mm(0.02);
 
+    /** The least run-out of work between centres on an elderly lathe. */
+    static final Length CENTRES_RUN_OUT = Length.mm(0.005);
+
     /** What packing adds to the run-out of jaws on a scroll, at the least. */
     static final Length PACKING = Length.mm(0.01);
 

@@ -22,6 +22,10 @@ final class CentresCheck {
         }
         new GripCheck(work, held.dog(), held.driven(), faults)
                 .dog(lathe.holders().largestDog());
+        faults.unless(
+                !held.runOut().isLessThan(Believable.CENTRES_RUN_OUT),
+                Fault.Code.NOT_TRUE,
+                () -> "between centres work runs no truer than " + faults.size(Believable.CENTRES_RUN_OUT));
         fits();
     }
 

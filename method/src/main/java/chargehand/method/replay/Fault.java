@@ -53,7 +53,7 @@ public record Fault(Code code, int setUp, int operation, String say) {
         NO_START,
         /** A bar, reamer or tap finds no hole, or one of the wrong size or depth. */
         WRONG_HOLE,
-        /** A thread is to be cut on something that is not at its major diameter. */
+        /** A thread is to be cut on something that is not at its major diameter, or a depth counted from what is unfinished. */
         WRONG_BLANK,
         /** Something stands in the way of the die. */
         DIE_BLOCKED,

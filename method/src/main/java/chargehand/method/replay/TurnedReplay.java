@@ -152,6 +152,7 @@ final class TurnedReplay {
         faults.unless(!loose, Fault.Code.WORK_LOOSE, () -> "the work has been parted off and is no longer held");
         machine.ifPresent(each -> new OperationCheck(kit, each, before, faults).check(operation));
         new CutCheck(before, setUp.holding(), wanted.length(), faults).check(operation.cut());
+        new DepthGround(wanted, before, faults).check(operation.cut());
         work = new Cutting(before, hollow).after(operation.cut());
         faults.unless(
                 operation.cut() instanceof Cut.Deburr || Sawing.isOfBlank(operation, setUp) || !work.equals(before),

@@ -52,7 +52,7 @@ final class Depends {
     }
 
     /** A step that only makes the next one lighter: a pilot before a larger drill, a cylinder before its own taper. */
-    static boolean isSpare(Mutator.Site site) {
+    static boolean isSpare(Sites.Site site) {
         return site.number() < site.last()
                 && switch (site.cut()) {
                     case Cut.DrillAxial drill ->
@@ -63,11 +63,19 @@ final class Depends {
                 };
     }
 
-    private static boolean isRoughedForTaper(Cut.TurnDiameter turn, Mutator.Site site) {
+    private static boolean isRoughedForTaper(Cut.TurnDiameter turn, Sites.Site site) {
         return site.operations().stream()
                 .map(Operation::cut)
                 .anyMatch(cut -> cut instanceof Cut.TurnTaper taper
                         && taper.from().equals(turn.from())
                         && taper.to().equals(turn.to()));
+    }
+
+    /** Whether a reamer goes through a hole of a block later. */
+    static boolean isReamed(Cut cut, Cut later) {
+        return cut instanceof Cut.DrillHole drill
+                && later instanceof Cut.ReamHole ream
+                && drill.x().equals(ream.x())
+                && drill.y().equals(ream.y());
     }
 }

@@ -6,46 +6,45 @@ import chargehand.measure.Length;
 import chargehand.method.plan.Cut;
 import chargehand.method.plan.Holding;
 import chargehand.method.plan.Method;
-import chargehand.method.plan.Operation;
-import chargehand.method.plan.SetUp;
-import chargehand.method.plan.Settings;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import java.util.Random;
-import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 
 /** Breaks one thing in a method, somewhere at random where it makes a difference. */
-enum Mutator {
-    /** Two operations whose order the trade fixes change places. */
+enum Mutator implements Breaking {
+    /** Two operations change places. Harmless where the trade fixes no order between the two. */
     SWAP {
         @Override
-        Optional<Method> broken(Method method, Random random) {
-            return site(method, random, site -> site.number() < site.last() && Depends.follows(site.next(), site.cut()))
-                    .map(site -> Edits.in(method).swapped(site.setUp(), site.number()));
+        Optional<Mutant> broken(Method method, Random random) {
+            return Sites.any(method, random, site -> site.number() < site.last())
+                    .map(site -> new Mutant(
+                            Edits.in(method).swapped(site.setUp(), site.number()),
+                            !Depends.follows(site.next(), site.cut())));
         }
     },
 
+    /** An operation is left out. Harmless where it only made the next one lighter. */
     SKIP {
         @Override
-        Optional<Method> broken(Method method, Random random) {
-            return site(method, random, site -> !Depends.isSpare(site))
-                    .map(site -> Edits.in(method).without(site.setUp(), site.number()));
+        Optional<Mutant> broken(Method method, Random random) {
+            return Sites.any(method, random, site -> true)
+                    .map(site ->
+                            new Mutant(Edits.in(method).without(site.setUp(), site.number()), Depends.isSpare(site)));
         }
     },
 
     TWICE {
         @Override
-        Optional<Method> broken(Method method, Random random) {
-            return site(method, random, site -> !(site.cut() instanceof Cut.Deburr))
-                    .map(site -> Edits.in(method).twice(site.setUp(), site.number()));
+        Optional<Mutant> broken(Method method, Random random) {
+            return Sites.any(method, random, site -> !(site.cut() instanceof Cut.Deburr))
+                    .map(site -> Edits.in(method).twice(site.setUp(), site.number()))
+                    .map(Mutant::harmful);
         }
     },
 
     SHORT_GRIP {
         @Override
-        Optional<Method> broken(Method method, Random random) {
+        Optional<Mutant> broken(Method method, Random random) {
             return grip(
                     method,
                     random,
@@ -55,7 +54,7 @@ enum Mutator {
 
     GRIP_ASIDE {
         @Override
-        Optional<Method> broken(Method method, Random random) {
+        Optional<Mutant> broken(Method method, Random random) {
             return grip(
                     method,
                     random,
@@ -66,7 +65,7 @@ enum Mutator {
 
     GRIP_OTHER_SIZE {
         @Override
-        Optional<Method> broken(Method method, Random random) {
+        Optional<Mutant> broken(Method method, Random random) {
             return grip(
                     method,
                     random,
@@ -78,173 +77,152 @@ enum Mutator {
     /** Jaws that were packed, or opened packed in a bore, are used bare. */
     BARE_JAWS {
         @Override
-        Optional<Method> broken(Method method, Random random) {
-            return setUp(method, random, setUp -> Grips.isPacked(setUp.holding()))
-                    .map(setUp -> Edits.in(method).holding(setUp.number(), Grips::bare));
+        Optional<Mutant> broken(Method method, Random random) {
+            return Sites.setUp(method, random, setUp -> Grips.isPacked(setUp.holding()))
+                    .map(setUp -> Edits.in(method).holding(setUp.number(), Grips::bare))
+                    .map(Mutant::harmful);
         }
     },
 
     TURNED_ROUND {
         @Override
-        Optional<Method> broken(Method method, Random random) {
-            return setUp(method, random, setUp -> setUp.holding() instanceof Holding.InChuck)
-                    .map(setUp -> Edits.in(method).holding(setUp.number(), Grips::turnedRound));
+        Optional<Mutant> broken(Method method, Random random) {
+            return Sites.setUp(method, random, setUp -> setUp.holding() instanceof Holding.InChuck)
+                    .map(setUp -> Edits.in(method).holding(setUp.number(), Grips::turnedRound))
+                    .map(Mutant::harmful);
         }
     },
 
     OTHER_MACHINE {
         @Override
-        Optional<Method> broken(Method method, Random random) {
-            return setUp(method, random, setUp -> true)
+        Optional<Mutant> broken(Method method, Random random) {
+            return Sites.setUp(method, random, setUp -> true)
                     .map(setUp -> Edits.in(method)
                             .machine(
                                     setUp.number(),
-                                    setUp.machine().equals("large lathe") ? "small lathe" : "large lathe"));
+                                    setUp.machine().equals("large lathe") ? "small lathe" : "large lathe"))
+                    .map(Mutant::harmful);
         }
     },
 
+    /** A size a tenth off. Harmless where a reamer finishes the hole. */
     SIZE_OFF {
         @Override
-        Optional<Method> broken(Method method, Random random) {
+        Optional<Mutant> broken(Method method, Random random) {
             Length by = mm(random.nextBoolean() ? 0.1 : -0.1);
-            return site(
+            return Sites.any(
                             method,
                             random,
                             site -> !Depends.isSpare(site)
                                     && Resized.by(site.operation(), by).isPresent())
-                    .map(site -> Edits.in(method)
-                            .operation(
-                                    site.setUp(),
-                                    site.number(),
-                                    each -> Resized.by(each, by).orElseThrow()));
+                    .map(site -> new Mutant(
+                            Edits.in(method)
+                                    .operation(
+                                            site.setUp(),
+                                            site.number(),
+                                            each -> Resized.by(each, by).orElseThrow()),
+                            Sites.after(method, site).stream()
+                                    .anyMatch(later -> Depends.isReamed(site.cut(), later.cut()))));
         }
     },
 
     PLACE_OFF {
         @Override
-        Optional<Method> broken(Method method, Random random) {
+        Optional<Mutant> broken(Method method, Random random) {
             Length by = mm(random.nextBoolean() ? 0.2 : -0.2);
-            return site(method, random, site -> Shifted.by(site.cut(), by).isPresent())
+            return Sites.any(method, random, site -> Shifted.by(site.cut(), by).isPresent())
                     .map(site -> Edits.in(method)
                             .cut(
                                     site.setUp(),
                                     site.number(),
-                                    each -> Shifted.by(each, by).orElseThrow()));
+                                    each -> Shifted.by(each, by).orElseThrow()))
+                    .map(Mutant::harmful);
         }
     },
 
     PASS_TOO_DEEP {
         @Override
-        Optional<Method> broken(Method method, Random random) {
-            return site(method, random, Site::hasPasses)
+        Optional<Mutant> broken(Method method, Random random) {
+            return Sites.any(method, random, Sites.Site::hasPasses)
                     .map(site -> Edits.in(method)
-                            .settings(site.setUp(), site.number(), set -> SettingsEdits.tooDeep(set, random)));
+                            .settings(site.setUp(), site.number(), set -> SettingsEdits.tooDeep(set, random)))
+                    .map(Mutant::harmful);
         }
     },
 
     DIAL_OFF {
         @Override
-        Optional<Method> broken(Method method, Random random) {
-            return site(method, random, Site::hasPasses)
+        Optional<Mutant> broken(Method method, Random random) {
+            return Sites.any(method, random, Sites.Site::hasPasses)
                     .map(site -> Edits.in(method)
-                            .settings(site.setUp(), site.number(), set -> SettingsEdits.misread(set, random)));
+                            .settings(site.setUp(), site.number(), set -> SettingsEdits.misread(set, random)))
+                    .map(Mutant::harmful);
         }
     },
 
     WRONG_WHEEL {
         @Override
-        Optional<Method> broken(Method method, Random random) {
-            return site(method, random, site -> site.settings().gearing().isPresent())
+        Optional<Mutant> broken(Method method, Random random) {
+            return Sites.any(method, random, site -> site.settings().gearing().isPresent())
                     .map(site -> Edits.in(method)
-                            .settings(site.setUp(), site.number(), set -> SettingsEdits.otherWheel(set, random)));
+                            .settings(site.setUp(), site.number(), set -> SettingsEdits.otherWheel(set, random)))
+                    .map(Mutant::harmful);
         }
     },
 
     WRONG_HOLES {
         @Override
-        Optional<Method> broken(Method method, Random random) {
-            return site(method, random, site -> site.settings().indexing().isPresent())
-                    .map(site -> Edits.in(method).settings(site.setUp(), site.number(), SettingsEdits::oneHoleMore));
+        Optional<Mutant> broken(Method method, Random random) {
+            return Sites.any(method, random, site -> site.settings().indexing().isPresent())
+                    .map(site -> Edits.in(method).settings(site.setUp(), site.number(), SettingsEdits::oneHoleMore))
+                    .map(Mutant::harmful);
         }
     },
 
     WRONG_SPEED {
         @Override
-        Optional<Method> broken(Method method, Random random) {
-            return site(method, random, site -> site.settings().speed().isPresent())
+        Optional<Mutant> broken(Method method, Random random) {
+            return Sites.any(method, random, site -> site.settings().speed().isPresent())
                     .map(site -> Edits.in(method)
-                            .settings(site.setUp(), site.number(), set -> SettingsEdits.speed(set, 431)));
+                            .settings(site.setUp(), site.number(), set -> SettingsEdits.speed(set, 431)))
+                    .map(Mutant::harmful);
         }
     },
 
     WRONG_FEED {
         @Override
-        Optional<Method> broken(Method method, Random random) {
-            return site(method, random, site -> site.settings().feed().isPresent())
+        Optional<Mutant> broken(Method method, Random random) {
+            return Sites.any(method, random, site -> site.settings().feed().isPresent())
                     .map(site -> Edits.in(method)
-                            .settings(site.setUp(), site.number(), set -> SettingsEdits.feed(set, 0.77)));
+                            .settings(site.setUp(), site.number(), set -> SettingsEdits.feed(set, 0.77)))
+                    .map(Mutant::harmful);
         }
     },
 
     WRONG_TOOL {
         @Override
-        Optional<Method> broken(Method method, Random random) {
-            return site(method, random, site -> !(site.cut() instanceof Cut.Deburr || site.cut() instanceof Cut.SawOff))
+        Optional<Mutant> broken(Method method, Random random) {
+            return Sites.any(
+                            method,
+                            random,
+                            site -> !(site.cut() instanceof Cut.Deburr || site.cut() instanceof Cut.SawOff))
                     .map(site -> Edits.in(method)
-                            .settings(site.setUp(), site.number(), set -> SettingsEdits.tool(set, "boring head")));
+                            .settings(site.setUp(), site.number(), set -> SettingsEdits.tool(set, "boring head")))
+                    .map(Mutant::harmful);
         }
     };
 
     /** The method with one thing broken; nothing where it has no such thing. */
-    abstract Optional<Method> broken(Method method, Random random);
+    abstract Optional<Mutant> broken(Method method, Random random);
 
-    /** One operation and where it stands. */
-    record Site(int setUp, List<Operation> operations, int number) {
-        Operation operation() {
-            return operations.get(number - 1);
-        }
-
-        Cut cut() {
-            return operation().cut();
-        }
-
-        Settings settings() {
-            return operation().settings();
-        }
-
-        int last() {
-            return operations.size();
-        }
-
-        Cut next() {
-            return operations.get(number).cut();
-        }
-
-        boolean hasPasses() {
-            return !settings().passes().isEmpty();
-        }
+    @Override
+    public Optional<Mutant> broken(Good good, Random random) {
+        return broken(good.method(), random);
     }
 
-    private static Optional<Site> site(Method method, Random random, Predicate<Site> fits) {
-        var sites = new ArrayList<Site>();
-        for (SetUp setUp : method.setUps()) {
-            for (Operation operation : setUp.operations()) {
-                sites.add(new Site(setUp.number(), setUp.operations(), operation.number()));
-            }
-        }
-        return any(sites.stream().filter(fits).toList(), random);
-    }
-
-    private static Optional<SetUp> setUp(Method method, Random random, Predicate<SetUp> fits) {
-        return any(method.setUps().stream().filter(fits).toList(), random);
-    }
-
-    private static Optional<Method> grip(Method method, Random random, UnaryOperator<Holding.Grip> change) {
-        return setUp(method, random, setUp -> Grips.has(setUp.holding()))
-                .map(setUp -> Edits.in(method).holding(setUp.number(), held -> Grips.changed(held, change)));
-    }
-
-    private static <T> Optional<T> any(List<T> list, Random random) {
-        return list.isEmpty() ? Optional.empty() : Optional.of(list.get(random.nextInt(list.size())));
+    private static Optional<Mutant> grip(Method method, Random random, UnaryOperator<Holding.Grip> change) {
+        return Sites.setUp(method, random, setUp -> Grips.has(setUp.holding()))
+                .map(setUp -> Edits.in(method).holding(setUp.number(), held -> Grips.changed(held, change)))
+                .map(Mutant::harmful);
     }
 }

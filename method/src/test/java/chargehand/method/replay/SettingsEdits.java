@@ -152,4 +152,43 @@ final class SettingsEdits {
                 set,
                 new Settings.Indexing(indexing.divisions(), indexing.turns(), indexing.holes() + 1, indexing.circle()));
     }
+
+    static Settings withoutGearing(Settings set) {
+        return new Settings(
+                set.tool(),
+                set.speed(),
+                set.feed(),
+                set.passes(),
+                Optional.empty(),
+                set.indexing(),
+                set.topSlide(),
+                set.unit(),
+                set.coolant());
+    }
+
+    static Settings withoutIndexing(Settings set) {
+        return new Settings(
+                set.tool(),
+                set.speed(),
+                set.feed(),
+                set.passes(),
+                set.gearing(),
+                Optional.empty(),
+                set.topSlide(),
+                set.unit(),
+                set.coolant());
+    }
+
+    static Settings withoutSpeed(Settings set) {
+        return new Settings(
+                set.tool(),
+                Optional.empty(),
+                set.feed(),
+                set.passes(),
+                set.gearing(),
+                set.indexing(),
+                set.topSlide(),
+                set.unit(),
+                set.coolant());
+    }
 }
