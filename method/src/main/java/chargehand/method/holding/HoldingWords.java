@@ -136,7 +136,9 @@ final class HoldingWords {
 
     /** Steps for a part that comes back with its own centre holes. */
     static List<String> onOldCentres(Length dog, LengthUnit unit) {
-        var steps = new ArrayList<>(betweenCentres(dog, unit));
+        var steps = new ArrayList<String>();
+        steps.add("Check with a test bar that the centres meet: no trial cut is taken on what stays.");
+        steps.add(dog(dog, unit));
         steps.add(
                 "Clean the old centre holes out and try a centre in them with blue: where one is bruised, scrape it.");
         steps.add(
@@ -147,8 +149,12 @@ final class HoldingWords {
     static List<String> betweenCentres(Length dog, LengthUnit unit) {
         return List.of(
                 "Check that the centres meet: take a trial cut along the length and measure both ends.",
-                "Dog on the " + LengthText.in(dog, unit)
-                        + " diameter, packed where it is finished; grease the centre.");
+                dog(dog, unit));
+    }
+
+    private static String dog(Length diameter, LengthUnit unit) {
+        return "Dog on the " + LengthText.in(diameter, unit)
+                + " diameter, packed where it is finished; grease the centre.";
     }
 
     /** Steps for a mandrel in a bore of this size. */

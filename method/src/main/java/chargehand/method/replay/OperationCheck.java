@@ -114,9 +114,8 @@ final class OperationCheck {
             double half =
                     slot.form() == Cut.SlotForm.SQUARE ? slot.width().half().mm() : 0;
             double radius = slot.bore().half().mm();
-            Length touched = Length.mm(2 * Math.sqrt(Math.max(0, radius * radius - half * half)));
-            Length bottom = slot.bore().plus(slot.depth().times(2));
-            run(PassCheck.onCrossSlide(lathe, touched, bottom).howeverDeep(), operation);
+            Length touched = Length.mm(radius + Math.sqrt(Math.max(0, radius * radius - half * half)));
+            run(PassCheck.fromTheWallOpposite(lathe, touched, slot.bore().plus(slot.depth())), operation);
         }
         if (operation.cut() instanceof Cut.RecessInBore recess) {
             Length hole = new Hollow(work, recess.end()).least(recess.end() == End.A ? recess.to() : recess.from());

@@ -25,6 +25,17 @@ record PassCheck(Length start, Length finish, Length graduation, UnaryOperator<L
                 start, finish, lathe.leastOffDiameter(), lathe.slides()::offDiameter, Believable.DEEPEST_CUT.times(2));
     }
 
+    /** On the cross slide of a lathe, for a slot in a bore, which is measured from the wall over against it. */
+    static PassCheck fromTheWallOpposite(Lathe lathe, Length start, Length finish) {
+        return new PassCheck(
+                        start,
+                        finish,
+                        lathe.leastOffDiameter().half(),
+                        reading -> lathe.slides().offDiameter(reading).half(),
+                        Believable.DEEPEST_CUT)
+                .howeverDeep();
+    }
+
     /** On the height of a mill's table, which changes a size over one face by the reading, over two by twice as much. */
     static PassCheck onTable(Mill mill, int faces, Length start, Length finish) {
         Length graduation = mill.dials().up().graduation().times(faces);

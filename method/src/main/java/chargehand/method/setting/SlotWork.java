@@ -85,7 +85,7 @@ final class SlotWork {
         var cut = new Cut.SlotInBore(end, over.from(), over.to(), bore, width, depth, around, slot.form());
         var draft = new Draft(say(slot, strokes, stroke), cut, bit, lathe.unit());
         Length dial = lathe.slides().cross().nearest(lathe.slides().crossReading(bottom.minus(touched)));
-        draft.passes(List.of(new Settings.Pass(1, dial, bottom)));
+        draft.passes(List.of(new Settings.Pass(1, dial, bore.plus(depth))));
         draft.working()
                 .step(
                         "The bit touches first at its corners, below the top of the bore, and goes in from there",
@@ -100,6 +100,10 @@ final class SlotWork {
         draft.caution("Spindle locked and the drive isolated: nothing may start while your hand is at the work.");
         draft.caution(
                 "The tool draws in if it is above or below centre; let it rub back clear at every return stroke.");
+        if (!isPart(slot)) {
+            draft.caution(
+                    "The bit must run out behind the work: try one stroke by hand, clear of chuck and jaws, before it cuts.");
+        }
         read(draft, slot, bore);
         return draft.takes(SETTING_MINUTES + strokes * STROKE_MINUTES);
     }
@@ -117,10 +121,13 @@ final class SlotWork {
         return switch (slot.feature()) {
             case InBore.Keyway keyway ->
                 isOverAnOldOne(keyway) ? "; turn what is left of the old keyway to the bit first" : "";
-            case InBore.OilGroove groove ->
-                groove.run() instanceof InBore.Run.Part ? ", eased in and out at its ends" : "";
+            case InBore.OilGroove groove -> isPart(slot) ? ", eased in and out at its ends" : "";
             case InBore.Recess recess -> "";
         };
+    }
+
+    private static boolean isPart(Slot slot) {
+        return slot.feature() instanceof InBore.OilGroove groove && groove.run() instanceof InBore.Run.Part;
     }
 
     private boolean isOverAnOldOne(InBore.Keyway keyway) {

@@ -33,6 +33,14 @@ class DemoMethodsTest {
     }
 
     @Test
+    void plan_bush_oilGrooveIsPlanedInTheHoldingOfTheBore() {
+        Method method = DemoMethods.plan("bearing-bush", 1);
+        assertThat(DemoMethods.setUpsWith(method, Cut.SlotInBore.class))
+                .hasSize(1)
+                .isEqualTo(DemoMethods.setUpsWith(method, Cut.BoreTo.class));
+    }
+
+    @Test
     void plan_batchOfStuds_areMadeFromBarAndPartedOff() {
         Method method = DemoMethods.plan("gland-stud", 24);
         assertThat(method.count()).isEqualTo(24);

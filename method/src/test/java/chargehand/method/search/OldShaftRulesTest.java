@@ -44,6 +44,19 @@ class OldShaftRulesTest {
                 .containsExactlyInAnyOrder("90.0 to 210.0", "670.0 to 780.0");
     }
 
+    /** π/4 × (74.62² × 120 + 85² × 460 + 74.41² × 110 + 60² × 95) + 55² × 90 mm³ at 7.85 kg a litre: 32.6 kg. */
+    @Test
+    void plan_heavyShaft_isNotLiftedByOne() {
+        assertThat(METHOD.cautions()).anySatisfy(caution -> assertThat(caution).contains("33 kg", "second person"));
+    }
+
+    @Test
+    void plan_betweenCentres_noTrialCutIsTakenOnWhatStays() {
+        assertThat(METHOD.setUps().getFirst().instructions())
+                .anySatisfy(say -> assertThat(say).contains("test bar"))
+                .noneMatch(say -> say.contains("take a trial cut"));
+    }
+
     /** The shoulder of the lower journal looks to the headstock where the dog is on the wheel seat. */
     @Test
     void plan_shoulderThatLooksToTheHeadstock_isTurnedUpToWithALeftHandKnife() {
