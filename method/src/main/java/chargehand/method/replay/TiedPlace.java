@@ -39,19 +39,20 @@ record TiedPlace(boolean inside, Span span) {
 
     private static Optional<TiedPlace> bore(Body.Turned body, Bore bore) {
         Length deep = switch (bore.depth()) {
-            case Depth.Through through -> body.length();
+            case Depth.Through through ->
+                body.length().minus(opened(body, bore, bore.from().other()));
             case Depth.Blind(var size) -> size.length();
         };
         Length mouth = bore.from() == End.A ? Length.ZERO : body.length();
         End inward = bore.from().other();
-        return middle(true, inward.from(mouth, opened(body, bore)), inward.from(mouth, deep));
+        return middle(true, inward.from(mouth, opened(body, bore, bore.from())), inward.from(mouth, deep));
     }
 
-    /** How deep a bore is opened out by larger blind ones from the same end. */
-    private static Length opened(Body.Turned body, Bore bore) {
+    /** How deep a bore is opened out by larger blind ones from an end. */
+    private static Length opened(Body.Turned body, Bore bore, End end) {
         Length opened = Length.ZERO;
         for (Bore other : body.inside()) {
-            if (other.from() == bore.from()
+            if (other.from() == end
                     && other.depth() instanceof Depth.Blind(var size)
                     && Solid.mouthDiameter(other).isMoreThan(Solid.mouthDiameter(bore))) {
                 opened = Length.most(opened, size.length());

@@ -13,6 +13,9 @@ public final class SetUpWriter {
     /** The coarsest feed for each turn that is ever set here. */
     public static final Length COARSEST_FEED = Feeding.ROUGH;
 
+    private static final String FIRST_OFF =
+            "First one off: measure all that is cut here and have it passed before the next one is begun.";
+
     private final Making making;
     private final ThreadWays ways;
 
@@ -40,10 +43,18 @@ public final class SetUpWriter {
                 number,
                 choice.machine().name(),
                 choice.holding(),
-                choice.instructions(),
+                instructions(job),
                 operations,
                 choice.costs().setting(),
                 choice.costs().loading(),
                 choice.working());
+    }
+
+    private static List<String> instructions(Job job) {
+        var all = new ArrayList<>(job.choice().instructions());
+        if (job.pieces() > 1) {
+            all.add(FIRST_OFF);
+        }
+        return all;
     }
 }

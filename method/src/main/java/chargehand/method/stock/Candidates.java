@@ -8,7 +8,8 @@ import java.util.List;
  *
  * @param fit the pieces it will come out of, best first: the same material before an equivalent, then least metal used up
  *     and least turned away
- * @param passedOver the rest, each with the reason, in the order of the rack
+ * @param passedOver the rest, each with the reason: what is of a material that would do before what is not, in the order of the
+ *     rack
  */
 public record Candidates(List<Candidate> fit, List<PassedOver> passedOver) {
     public Candidates {

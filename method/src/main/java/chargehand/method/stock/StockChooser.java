@@ -40,29 +40,36 @@ public final class StockChooser {
     }
 
     /** What becomes of one piece: candidates, or a reason why there are none. */
-    private record Looked(List<Candidate> candidates, String why) {
+    private record Looked(List<Candidate> candidates, String why, boolean material) {
         static Looked passedOver(String why) {
-            return new Looked(List.of(), why);
+            return new Looked(List.of(), why, true);
+        }
+
+        static Looked otherMaterial(String why) {
+            return new Looked(List.of(), why, false);
         }
     }
 
     private Candidates look(Rack rack) {
         List<Candidate> fit = new ArrayList<>();
         List<PassedOver> passedOver = new ArrayList<>();
+        List<PassedOver> otherMaterial = new ArrayList<>();
         for (Piece piece : rack.pieces()) {
             Looked looked = look(piece);
             fit.addAll(looked.candidates());
             if (looked.candidates().isEmpty()) {
-                passedOver.add(new PassedOver(piece.name(), piece.says() + ": " + looked.why() + "."));
+                (looked.material() ? passedOver : otherMaterial)
+                        .add(new PassedOver(piece.name(), piece.says() + ": " + looked.why() + "."));
             }
         }
+        passedOver.addAll(otherMaterial);
         fit.sort(Thrift.bestFirst(part, count));
         return new Candidates(fit, passedOver);
     }
 
     private Looked look(Piece piece) {
         return switch (wanted.answeredBy(piece)) {
-            case Answer.WillNotDo(String why) -> Looked.passedOver(why);
+            case Answer.WillNotDo(String why) -> Looked.otherMaterial(why);
             case Answer.WillDo answer -> look(piece, answer);
         };
     }
@@ -89,7 +96,7 @@ public final class StockChooser {
         List<Candidate> candidates = cuts.stream()
                 .flatMap(cut -> suitable.candidate(cut, count).stream())
                 .toList();
-        return new Looked(candidates, candidates.isEmpty() ? suitable.tooFew(cuts, count) : "");
+        return new Looked(candidates, candidates.isEmpty() ? suitable.tooFew(cuts, count) : "", true);
     }
 
     private List<CuttingUp.Cut> cuts(Room.Enough room) {

@@ -92,6 +92,10 @@ enum CommonRule {
     NOT_TOO_SLENDER((made, broken) -> made.setUps().stream()
             .filter(setUp -> !TurnersRule.isSupported(setUp))
             .forEach(setUp -> slender(setUp, broken))),
+    FIRST_OFF_PASSED((made, broken) -> made.setUps().stream()
+            .filter(setUp -> made.method().count() > 1 && made.isTurned() && !Made.cuts(setUp, Cut.SawOff.class))
+            .filter(setUp -> setUp.instructions().stream().noneMatch(say -> say.startsWith("First one off")))
+            .forEach(setUp -> broken.add("set-up " + setUp.number() + " goes on without passing the first one off"))),
     CAUTIONED((made, broken) -> made.operations()
             .filter(operation ->
                     wantsCaution(operation.cut()) && operation.cautions().isEmpty())

@@ -7,6 +7,7 @@ import chargehand.method.plan.Holding;
 import chargehand.method.plan.Method;
 import chargehand.method.plan.Operation;
 import chargehand.method.plan.SetUp;
+import chargehand.method.task.Bores;
 import chargehand.part.Body;
 import chargehand.part.Part;
 import java.util.List;
@@ -19,6 +20,8 @@ import java.util.stream.Stream;
  * @param mostSetUps how many set-ups a turner would take at the most, sawing counted
  */
 record Made(Part part, Method method, Kit kit, int mostSetUps) {
+    private static final Length NEAR = Length.mm(0.2);
+
     List<SetUp> setUps() {
         return method.setUps();
     }
@@ -72,7 +75,16 @@ record Made(Part part, Method method, Kit kit, int mostSetUps) {
         }
         return body.inside().stream()
                 .filter(bore -> bore.name().equals(name))
-                .anyMatch(bore -> cut instanceof Cut.ReamTo || cut instanceof Cut.BoreTo);
+                .anyMatch(bore -> sizes(cut, Bores.diameter(bore)));
+    }
+
+    /** A bore is aimed at the middle of its limits, so near its nominal. */
+    private static boolean sizes(Cut cut, Length diameter) {
+        return switch (cut) {
+            case Cut.ReamTo reamed -> reamed.diameter().isWithin(NEAR, diameter);
+            case Cut.BoreTo bored -> bored.diameter().isWithin(NEAR, diameter);
+            default -> false;
+        };
     }
 
     private static boolean covers(Cut cut, Length middle) {

@@ -214,10 +214,10 @@ final class StockChooserTest {
     }
 
     @Test
-    void candidates_none_whyForEachPieceInTheOrderOfTheRack() {
+    void candidates_none_whyForEachPieceTheRightMaterialFirst() {
         Candidates candidates =
                 choose(PIN, 1, bar("Z", "CZ121", round("25"), "500"), bar("A", "EN8", round("20"), "500"));
-        assertThat(candidates.passedOver()).extracting(PassedOver::piece).containsExactly("Z", "A");
+        assertThat(candidates.passedOver()).extracting(PassedOver::piece).containsExactly("A", "Z");
     }
 
     @Test
