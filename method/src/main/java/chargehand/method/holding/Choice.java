@@ -51,6 +51,8 @@ public record Choice(
         TURNING,
         /** The work is indexed under a milling cutter. */
         DIVIDING,
+        /** The work stands on an end under the spindle of a mill. */
+        UPRIGHT,
         /** The work lies across under a drill. */
         CROSS_DRILLING,
         /** The work lies along under a milling cutter. */

@@ -211,7 +211,11 @@ record GripPlace(
             when toothed.isThere() ->
                 Optional.of(
                         new GripPlace(headstock, stop, inner, toothed.outside().length(), toothed.teeth(), gripped));
-            case Section.Toothed toothed -> Optional.empty();
+            case Section.Toothed toothed ->
+                work.isDone(new Task.Teeth(index, toothed))
+                        ? Optional.empty()
+                        : Optional.of(new GripPlace(
+                                headstock, stop, inner, toothed.outside().length(), 0, gripped));
             case Section.Knurled knurled -> Optional.empty();
             case Section.Curved curved -> Optional.empty();
         };

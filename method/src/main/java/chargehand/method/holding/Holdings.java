@@ -34,6 +34,10 @@ public final class Holdings {
         steadied(work, choices);
         for (Mill mill : kit.mills()) {
             mill.dividingHead().ifPresent(head -> choices.addAll(TableHoldings.dividing(mill, head, work, walls)));
+            mill.dividingHead()
+                    .ifPresent(head -> choices.addAll(MillHoldings.onMandrel(
+                            mill, head, work, kit.tooling().mandrels(), walls.hollow())));
+            choices.addAll(MillHoldings.upright(mill, work));
             choices.addAll(TableHoldings.inVees(mill, work));
             mill.vices().forEach(vice -> choices.addAll(TableHoldings.inVice(mill, vice, work)));
         }

@@ -1,5 +1,6 @@
 package chargehand.method.kit;
 
+import chargehand.measure.Angle;
 import chargehand.measure.Length;
 
 /** A cutter for the mill. */
@@ -27,6 +28,15 @@ public sealed interface MillCutter {
 
     /** A face mill for flat faces. */
     record FaceMill(String name, Length diameter, int teeth) implements MillCutter {}
+
+    /**
+     * A form cutter for the spaces between the teeth of wheels.
+     *
+     * @param module of the teeth it cuts, in millimetres
+     * @param number in the set of eight: 8 for twelve and thirteen teeth to 1 for a rack
+     */
+    record GearCutter(String name, Length diameter, int teeth, double module, Angle pressureAngle, int number)
+            implements MillCutter {}
 
     /**
      * A slitting saw.

@@ -63,6 +63,24 @@ public sealed interface Cut {
     /** Mills flats evenly round the axis. */
     record MillFlats(int sides, Length flats, Length from, Length to) implements Cut {}
 
+    /**
+     * Cuts the spaces between the straight teeth of a wheel, one after the other.
+     *
+     * @param pitchDiameter of the wheel
+     * @param root the diameter at the bottom of the spaces
+     */
+    record CutTeeth(int teeth, Length pitchDiameter, Length root, Length from, Length to) implements Cut {}
+
+    /**
+     * Drills holes along the axis, evenly on a circle round it.
+     *
+     * @param circle the diameter through the middles of the holes
+     * @param around the angle of the first round the axis
+     * @param through whether they go right through, else {@code depth} from the end face
+     */
+    record DrillCircle(End end, int count, Length circle, Angle around, Length diameter, boolean through, Length depth)
+            implements Cut {}
+
     /** Drills across the axis at an angle round it, through or to a depth from the outside. */
     record DrillAcross(Length at, Length diameter, Angle around, boolean through, Length depth) implements Cut {}
 

@@ -73,6 +73,44 @@ public record Settings(
      * @param turns whole turns of the crank for one division
      * @param holes further holes
      * @param circle on the circle of so many holes
+     * @param geared how the plate is turned meanwhile; empty where it is pinned
      */
-    public record Indexing(int divisions, int turns, int holes, int circle) {}
+    public record Indexing(int divisions, int turns, int holes, int circle, Optional<Geared> geared) {
+        /** Plain indexing, the plate pinned. */
+        public Indexing(int divisions, int turns, int holes, int circle) {
+            this(divisions, turns, holes, circle, Optional.empty());
+        }
+    }
+
+    /**
+     * Gears from the spindle of a dividing head to its plate.
+     *
+     * @param drivers teeth, that on the spindle first
+     * @param driven teeth, that on the worm's shaft last, as many as the drivers
+     * @param idlers how many wheels stand between besides: one more makes the plate go the other way
+     */
+    public record Geared(List<Integer> drivers, List<Integer> driven, int idlers) {
+        public Geared {
+            drivers = List.copyOf(drivers);
+            driven = List.copyOf(driven);
+            if (drivers.isEmpty() || drivers.size() != driven.size() || idlers < 0) {
+                throw new IllegalArgumentException("gears go in pairs, each driver with what it drives");
+            }
+        }
+
+        /** Whether the plate goes the way of the crank: with one idler in a single pair, with none in two. */
+        public boolean isWithCrank() {
+            return (idlers + drivers.size()) % 2 == 0;
+        }
+
+        /** The gears in words. */
+        public String says() {
+            String stud = drivers.size() == 1
+                    ? ""
+                    : " driving " + driven.getFirst() + ", on the same stud " + drivers.getLast();
+            String between = idlers == 0 ? "no idler" : idlers == 1 ? "1 idler" : idlers + " idlers";
+            return drivers.getFirst() + " on the spindle" + stud + " driving " + driven.getLast()
+                    + " on the worm's shaft, " + between;
+        }
+    }
 }

@@ -50,7 +50,7 @@ record Access(Span clear, List<Obstacle> blocked, Set<End> facing, Set<End> axia
             case Holding.OnMandrel mandrel -> new Access(open(), List.of(), EnumSet.allOf(End.class), Set.of());
             case Holding.LaidAcross laid -> new Access(open(), List.of(), Set.of(), Set.of());
             case Holding.InVice vice -> new Access(open(), List.of(), Set.of(), Set.of());
-            case Holding.OnTable table -> new Access(open(), List.of(), Set.of(), Set.of());
+            case Holding.OnTable table -> new Access(open(), List.of(), Set.of(), up(table));
             case Holding.Clamped clamped -> new Access(open(), List.of(), Set.of(), Set.of());
         };
     }
@@ -95,6 +95,15 @@ record Access(Span clear, List<Obstacle> blocked, Set<End> facing, Set<End> axia
                 List.of(new Obstacle("clamps", beyond(nuts, plate.headstock()))),
                 plate.rim() ? Set.of() : Set.of(free),
                 Set.of(free));
+    }
+
+    /** The end that points up, of work that stands on the other. */
+    private static Set<End> up(Holding.OnTable table) {
+        return switch (table.down()) {
+            case LEFT -> Set.of(End.B);
+            case RIGHT -> Set.of(End.A);
+            case NEAR, FAR, BOTTOM, TOP -> Set.of();
+        };
     }
 
     private static Span open() {

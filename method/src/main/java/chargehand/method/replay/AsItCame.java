@@ -32,7 +32,14 @@ final class AsItCame {
 
     private TurnedWork work() {
         var features = new Features(
-                threads(), flats(), holes(), keyways(), centres(), solid.teeth(), new SlotsCheck(came).asked());
+                threads(),
+                flats(),
+                holes(),
+                keyways(),
+                centres(),
+                solid.teeth(),
+                new SlotsCheck(came).asked(),
+                List.of());
         return new TurnedWork(solid.outer(), solid.inner(), features, false);
     }
 

@@ -46,6 +46,8 @@ final class BlockCutting {
             case Cut.PartOff part -> notOnABlock();
             case Cut.ThreadOutside thread -> notOnABlock();
             case Cut.ThreadInside thread -> notOnABlock();
+            case Cut.CutTeeth teeth -> notOnABlock();
+            case Cut.DrillCircle holes -> notOnABlock();
             case Cut.MillFlats flats -> notOnABlock();
             case Cut.DrillAcross hole -> notOnABlock();
             case Cut.MillKeyway keyway -> notOnABlock();

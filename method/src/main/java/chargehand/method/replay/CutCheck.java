@@ -11,6 +11,7 @@ final class CutCheck {
     private final InsideCheck inside;
     private final InWallCheck inWall;
     private final OutsideCheck outside;
+    private final MilledCheck milled;
     private final FaultList faults;
 
     CutCheck(TurnedWork work, Holding holding, Length partLength, FaultList faults) {
@@ -18,6 +19,7 @@ final class CutCheck {
         this.inside = new InsideCheck(work, partLength, faults);
         this.inWall = new InWallCheck(work, faults);
         this.outside = new OutsideCheck(work, holding, faults);
+        this.milled = new MilledCheck(work, holding, faults);
         this.faults = faults;
     }
 
@@ -68,6 +70,8 @@ final class CutCheck {
             case Cut.MillFlats flats -> outside.flats(flats);
             case Cut.DrillAcross hole -> outside.hole(hole);
             case Cut.MillKeyway keyway -> outside.keyway(keyway);
+            case Cut.CutTeeth teeth -> milled.teeth(teeth);
+            case Cut.DrillCircle holes -> milled.circle(holes);
             case Cut.SawOff saw -> {}
             case Cut.Deburr deburr -> {}
             case Cut.MillFace face -> notTurned();

@@ -44,6 +44,8 @@ sealed interface CutPlace {
                         hole.at().plus(hole.diameter().half())));
             case Cut.MillKeyway keyway ->
                 beside(Span.between(keyway.from(), keyway.from().plus(keyway.length())));
+            case Cut.CutTeeth teeth -> beside(Span.between(teeth.from(), teeth.to()));
+            case Cut.DrillCircle holes -> Optional.of(new Into(holes.end()));
             case Cut.SawOff saw -> Optional.of(new Anywhere());
             case Cut.MillFace face -> Optional.of(new Anywhere());
             case Cut.DrillHole hole -> Optional.of(new Anywhere());

@@ -57,6 +57,8 @@ final class Cutting {
                         .map(span -> work.opened(
                                 Carving.level(span, recess.diameter().half())))
                         .orElse(work);
+            case Cut.CutTeeth teeth -> work.with(work.features().withTeeth(teeth));
+            case Cut.DrillCircle holes -> work.with(work.features().withCircle(holes));
             case Cut.MillFace face -> work;
             case Cut.DrillHole hole -> work;
             case Cut.ReamHole hole -> work;

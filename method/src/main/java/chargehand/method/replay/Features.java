@@ -18,6 +18,7 @@ import java.util.stream.Stream;
  * @param centres centre holes in the end faces
  * @param teeth of a wheel
  * @param slots in the walls of bores
+ * @param circles of holes in the faces
  */
 public record Features(
         List<ThreadCut> threads,
@@ -26,9 +27,10 @@ public record Features(
         List<Cut.MillKeyway> keyways,
         List<CentreHole> centres,
         List<Solid.TeethPlace> teeth,
-        List<Cut.SlotInBore> slots) {
+        List<Cut.SlotInBore> slots,
+        List<Cut.DrillCircle> circles) {
     static final Features NONE =
-            new Features(List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+            new Features(List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
 
     public Features {
         threads = List.copyOf(threads);
@@ -38,6 +40,7 @@ public record Features(
         centres = List.copyOf(centres);
         teeth = List.copyOf(teeth);
         slots = List.copyOf(slots);
+        circles = List.copyOf(circles);
     }
 
     /** A thread and the stretch of its full turns. */
@@ -55,27 +58,37 @@ public record Features(
     public record CentreHole(End end, Length diameter) {}
 
     Features withThread(ThreadCut thread) {
-        return new Features(and(threads, thread), flats, holes, keyways, centres, teeth, slots);
+        return new Features(and(threads, thread), flats, holes, keyways, centres, teeth, slots, circles);
     }
 
     Features withFlats(FlatsCut more) {
-        return new Features(threads, and(flats, more), holes, keyways, centres, teeth, slots);
+        return new Features(threads, and(flats, more), holes, keyways, centres, teeth, slots, circles);
     }
 
     Features withHole(Cut.DrillAcross hole) {
-        return new Features(threads, flats, and(holes, hole), keyways, centres, teeth, slots);
+        return new Features(threads, flats, and(holes, hole), keyways, centres, teeth, slots, circles);
     }
 
     Features withKeyway(Cut.MillKeyway keyway) {
-        return new Features(threads, flats, holes, and(keyways, keyway), centres, teeth, slots);
+        return new Features(threads, flats, holes, and(keyways, keyway), centres, teeth, slots, circles);
     }
 
     Features withSlot(Cut.SlotInBore slot) {
-        return new Features(threads, flats, holes, keyways, centres, teeth, and(slots, slot));
+        return new Features(threads, flats, holes, keyways, centres, teeth, and(slots, slot), circles);
+    }
+
+    Features withTeeth(Cut.CutTeeth cut) {
+        var place = new Solid.TeethPlace(
+                cut.teeth() + " teeth", cut.teeth(), cut.pitchDiameter(), cut.root(), cut.from(), cut.to());
+        return new Features(threads, flats, holes, keyways, centres, and(teeth, place), slots, circles);
+    }
+
+    Features withCircle(Cut.DrillCircle cut) {
+        return new Features(threads, flats, holes, keyways, centres, teeth, slots, and(circles, cut));
     }
 
     Features withCentres(List<CentreHole> others) {
-        return new Features(threads, flats, holes, keyways, others, teeth, slots);
+        return new Features(threads, flats, holes, keyways, others, teeth, slots, circles);
     }
 
     private static <T> List<T> and(List<T> list, T more) {

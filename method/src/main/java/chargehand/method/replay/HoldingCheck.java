@@ -51,10 +51,10 @@ final class HoldingCheck {
             case Holding.InCollet collet -> colleted(lathe, collet);
             case Holding.BetweenCentres centres -> new CentresCheck(work, lathe, faults).between(centres);
             case Holding.OnMandrel mandrel ->
-                new MandrelCheck(work, lathe, faults).on(mandrel, kit.tooling().mandrels());
+                new MandrelCheck(work, faults).on(lathe, mandrel, kit.tooling().mandrels());
             case Holding.OnFaceplate plate -> new FaceplateCheck(work, wanted, lathe, faults).check(plate);
             case Holding.OnStub stub ->
-                new MandrelCheck(work, lathe, faults).on(stub, kit.tooling().mandrels());
+                new MandrelCheck(work, faults).on(lathe, stub, kit.tooling().mandrels());
             case Holding.InDividingHead head -> noHolder(lathe, head.head());
             case Holding.LaidAcross laid -> noHolder(lathe, laid.vice());
             case Holding.InVice vice -> noHolder(lathe, vice.vice());
@@ -117,13 +117,41 @@ final class HoldingCheck {
             case Holding.InChuck chuck -> noHolder(mill, chuck.chuck());
             case Holding.InCollet collet -> noHolder(mill, collet.collet());
             case Holding.BetweenCentres centres -> noHolder(mill, "pair of centres");
-            case Holding.OnMandrel mandrel -> noHolder(mill, mandrel.mandrel());
+            case Holding.OnMandrel mandrel -> onMandrel(mill, mandrel);
             case Holding.OnStub stub -> noHolder(mill, stub.mandrel());
             case Holding.OnFaceplate plate -> noHolder(mill, "faceplate");
             case Holding.InVice vice -> noHolder(mill, vice.vice());
-            case Holding.OnTable table -> noHolder(mill, "clamps");
+            case Holding.OnTable table -> standing(mill, table);
             case Holding.Clamped clamped -> noHolder(mill, clamped.with());
         }
+    }
+
+    /** A mandrel goes between the dividing head and its tail centre. */
+    private void onMandrel(Mill mill, Holding.OnMandrel held) {
+        boolean carried = mill.dividingHead().filter(DividingHead::tailCentre).isPresent();
+        if (!carried) {
+            noHolder(mill, held.mandrel());
+            return;
+        }
+        new MandrelCheck(work, faults).seated(held, kit.tooling().mandrels());
+        faults.unless(
+                !work.largest(work.span())
+                        .half()
+                        .isMoreThan(mill.dividingHead().orElseThrow().centreHeight()),
+                Fault.Code.TOO_BIG,
+                () -> "the work does not swing over the table of the " + mill.name());
+    }
+
+    /** Work that stands on an end, under clamps. */
+    private void standing(Mill mill, Holding.OnTable held) {
+        faults.unless(
+                mill.clamps()
+                                .filter(reach -> !work.span().length().isMoreThan(reach))
+                                .isPresent()
+                        && (held.down() == Holding.Face.LEFT || held.down() == Holding.Face.RIGHT)
+                        && !work.onBar(),
+                Fault.Code.NO_HOLDER,
+                () -> "clamps of the " + mill.name() + " do not hold the work standing on an end");
     }
 
     private void inHead(Mill mill, Holding.InDividingHead held) {

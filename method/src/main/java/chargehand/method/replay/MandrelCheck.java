@@ -18,24 +18,27 @@ final class MandrelCheck {
     private static final double MOST_ON_STUB = 4;
 
     private final TurnedWork work;
-    private final Lathe lathe;
     private final FaultList faults;
 
-    MandrelCheck(TurnedWork work, Lathe lathe, FaultList faults) {
+    MandrelCheck(TurnedWork work, FaultList faults) {
         this.work = work;
-        this.lathe = lathe;
         this.faults = faults;
     }
 
-    void on(Holding.OnMandrel held, List<Mandrel> mandrels) {
+    void on(Lathe lathe, Holding.OnMandrel held, List<Mandrel> mandrels) {
+        seated(held, mandrels);
+        new CentresCheck(work, lathe, faults).fits();
+    }
+
+    /** In the bore, whatever carries the mandrel. */
+    void seated(Holding.OnMandrel held, List<Mandrel> mandrels) {
         Optional<Mandrel> mandrel = named(held.mandrel(), mandrels)
                 .filter(each ->
                         each.kind() != MandrelKind.STUB && !work.span().length().isMoreThan(each.length()));
         seated(new Seat(held.mandrel(), held.bore(), held.from(), held.to(), held.runOut()), mandrel);
-        new CentresCheck(work, lathe, faults).fits();
     }
 
-    void on(Holding.OnStub held, List<Mandrel> mandrels) {
+    void on(Lathe lathe, Holding.OnStub held, List<Mandrel> mandrels) {
         Optional<Mandrel> mandrel = named(held.mandrel(), mandrels).filter(each -> each.kind() == MandrelKind.STUB);
         seated(new Seat(held.mandrel(), held.bore(), held.from(), held.to(), held.runOut()), mandrel);
         new CentresCheck(work, lathe, faults).fits();

@@ -30,7 +30,7 @@ final class NeverCut {
 
     private static boolean isCut(Feature feature) {
         return switch (feature) {
-            case Section.Toothed toothed -> false;
+            case Section.Toothed toothed -> true;
             case Section.Knurled knurled -> false;
             case Section.Curved curved -> false;
             case Section.Round round -> true;
@@ -45,7 +45,7 @@ final class NeverCut {
             case Across.TaperPin pin -> false;
             case Across.Slit slit -> false;
             case InBore inBore -> true;
-            case OnEnd.Drilled drilled -> false;
+            case OnEnd.Drilled drilled -> true;
             case OnEnd.Tapped tapped -> false;
             case OnEnd.Slot slot -> false;
             case OnEnd.Centre centre -> centre.stays() != Stays.MUST;

@@ -50,6 +50,8 @@ final class OperationCheck {
             case Cut.MillFlats flats -> machine instanceof Mill;
             case Cut.MillKeyway keyway -> machine instanceof Mill;
             case Cut.MillFace face -> machine instanceof Mill;
+            case Cut.CutTeeth teeth -> machine instanceof Mill;
+            case Cut.DrillCircle holes -> isDrillPress();
             case Cut.DrillAcross hole -> isDrillPress();
             case Cut.DrillHole hole -> isDrillPress();
             case Cut.ReamHole hole -> isDrillPress();
@@ -80,6 +82,10 @@ final class OperationCheck {
     private void passes(Operation operation) {
         if (machine instanceof Lathe lathe) {
             onLathe(lathe, operation);
+        } else if (machine instanceof Mill mill && operation.cut() instanceof Cut.CutTeeth teeth) {
+            Span.between(teeth.from(), teeth.to())
+                    .map(span -> PassCheck.acrossTable(mill, work.largest(span), teeth.root()))
+                    .ifPresent(check -> run(check, operation));
         } else if (machine instanceof Mill mill && operation.cut() instanceof Cut.MillFlats flats) {
             Span.between(flats.from(), flats.to())
                     .map(span -> PassCheck.onTable(mill, 2, work.largest(span), flats.flats()))

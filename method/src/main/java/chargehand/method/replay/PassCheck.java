@@ -43,6 +43,13 @@ record PassCheck(Length start, Length finish, Length graduation, UnaryOperator<L
                 start, finish, graduation, reading -> reading.times(faces), Believable.DEEPEST_MILLED.times(faces));
     }
 
+    /** On the cross dial of a mill's table, for spaces cut evenly all round: a reading changes the diameter by twice as much. */
+    static PassCheck acrossTable(Mill mill, Length start, Length finish) {
+        Length graduation = mill.dials().across().graduation().times(2);
+        return new PassCheck(
+                start, finish, graduation, reading -> reading.times(2), Believable.DEEPEST_MILLED.times(2));
+    }
+
     /** Grooves are cut straight in, as deep as need be. */
     PassCheck howeverDeep() {
         return new PassCheck(

@@ -114,17 +114,27 @@ final class SettingsCheck {
     }
 
     private void indexing() {
-        if (operation.cut() instanceof Cut.MillFlats flats) {
+        int divisions = divisions();
+        if (divisions > 0) {
             boolean divided = machine instanceof Mill mill
                     && mill.dividingHead()
-                            .flatMap(head ->
-                                    settings.indexing().map(set -> IndexingCheck.divides(head, set, flats.sides())))
+                            .flatMap(
+                                    head -> settings.indexing().map(set -> IndexingCheck.divides(head, set, divisions)))
                             .orElse(false);
             faults.unless(
                     divided,
                     Fault.Code.WRONG_INDEXING,
-                    () -> "the turns and holes do not come out to " + flats.sides() + " divisions on a plate owned");
+                    () -> "the turns and holes do not come out to " + divisions + " divisions on a plate owned");
         }
+    }
+
+    /** How often the work is divided for a cut; 0 where it is not. */
+    private int divisions() {
+        return switch (operation.cut()) {
+            case Cut.MillFlats flats -> flats.sides();
+            case Cut.CutTeeth teeth -> teeth.teeth();
+            default -> 0;
+        };
     }
 
     private void angle() {

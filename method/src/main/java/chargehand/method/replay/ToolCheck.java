@@ -53,6 +53,8 @@ final class ToolCheck {
             case Cut.MillFlats flats -> mills.isMill();
             case Cut.MillFace face -> mills.isMill();
             case Cut.MillKeyway keyway -> mills.isMillFor(keyway.width());
+            case Cut.CutTeeth teeth -> mills.isGearCutterFor(teeth);
+            case Cut.DrillCircle drill -> holes.isDrill(drill.diameter());
             case Cut.SawOff saw -> true;
             case Cut.Deburr deburr -> true;
         };

@@ -76,6 +76,7 @@ final class TurnedReplay {
         new TieCheck(asked.body(), method, stages, faults).check(asked.ties());
         faults.at(0, 0);
         new NeverCut(asked.body(), faults).check();
+        new MilledEnd(asked.body(), work.features(), faults).check();
         var end = new FinalCheck(wanted, work, faults);
         Length worst = end.check();
         new SlotsCheck(asked.body()).check(work.features().slots(), faults);

@@ -15,6 +15,8 @@ final class FeatureName {
             case Task.Turned turned -> Optional.of(turned.section().name());
             case Task.Corner corner -> Optional.of(corner.section().name());
             case Task.Threading thread -> Optional.of(thread.section().name());
+            case Task.Teeth teeth -> Optional.of(teeth.section().name());
+            case Task.FaceHoles holes -> Optional.of(holes.holes().name());
             case Task.Flats flats -> Optional.of(flats.section().name());
             case Task.Inside inside -> Optional.of(inside.bore().name());
             case Task.InWall inWall -> Optional.of(inWall.inBore().name());

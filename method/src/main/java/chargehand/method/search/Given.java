@@ -46,6 +46,8 @@ final class Given {
                     case Task.Turned turned -> turned.section().isThere();
                     case Task.Corner corner -> corner.section().isThere();
                     case Task.Threading thread -> thread.section().isThere();
+                    case Task.Teeth teeth -> teeth.section().isThere();
+                    case Task.FaceHoles holes -> holes.holes().isThere();
                     case Task.Flats flats -> flats.section().isThere();
                     case Task.Inside inside -> inside.bore().isThere();
                     case Task.Crossing crossing -> crossing.across().isThere();

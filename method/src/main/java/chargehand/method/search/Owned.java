@@ -6,6 +6,7 @@ import chargehand.method.kit.Mill;
 import chargehand.method.kit.MillCutter;
 import chargehand.method.kit.Tooling;
 import chargehand.method.setting.BoringBars;
+import chargehand.method.setting.GearCutters;
 import chargehand.method.setting.Indexings;
 import chargehand.method.setting.InnerTools;
 import chargehand.method.setting.ThreadWays;
@@ -61,6 +62,9 @@ final class Owned {
             case Task.Crossing crossing -> has(crossing.across());
             case Task.InWall inWall -> Stream.of(End.values()).anyMatch(end -> has(inWall.inBore(), end));
             case Task.Threading threading -> has(threading.section());
+            case Task.Teeth teeth ->
+                hasGearCutter(teeth.section()) && canDivide(teeth.section().teeth());
+            case Task.FaceHoles holes -> hasDrill(holes.holes().diameter().length());
             case Task.Flats flats -> canIndex(flats.section().sides());
             case Task.FaceOf face -> true;
             case Task.CentreIn centre -> !tooling.holeTools().centreDrills().isEmpty();
@@ -88,6 +92,18 @@ final class Owned {
                         .map(Mill::dividingHead)
                         .anyMatch(head -> head.filter(each -> Indexings.isPossible(each, sides))
                                 .isPresent());
+    }
+
+    boolean hasGearCutter(Section.Toothed section) {
+        return GearCutters.pick(tooling, section).isPresent();
+    }
+
+    private boolean canDivide(int divisions) {
+        return kit.mills().stream()
+                .map(Mill::dividingHead)
+                .anyMatch(head -> head.filter(
+                                each -> ways.divisions().find(each, divisions).isPresent())
+                        .isPresent());
     }
 
     boolean has(Bore bore) {

@@ -11,6 +11,7 @@ import chargehand.method.setting.GroovingTools;
 import chargehand.method.setting.Indexings;
 import chargehand.method.setting.PartingTools;
 import chargehand.method.setting.ThreadWays;
+import chargehand.method.task.Bores;
 import chargehand.method.task.Shape;
 import chargehand.method.task.Task;
 import chargehand.method.work.Blanks;
@@ -85,6 +86,8 @@ final class Reach {
             case Task.Turned turned -> isTurning() && canTurn(turned.index()) && isTrueEnough(number);
             case Task.Corner corner -> isTurning() && canFinish(corner);
             case Task.Threading thread -> isTurning() && canThread(thread) && isTrueEnough(number);
+            case Task.Teeth teeth -> canCutTeeth(teeth) && isTrueEnough(number);
+            case Task.FaceHoles holes -> canDrill(holes);
             case Task.Flats flats -> choice.work() == Choice.Work.DIVIDING && canIndex(flats);
             case Task.Inside bore -> isTurning() && inside.canMake(bore) && isTrueEnough(number);
             case Task.InWall inWall ->
@@ -260,6 +263,37 @@ final class Reach {
                                 Indexings.isPossible(head, flats.section().sides()))
                         .isPresent()
                 && !kit.tooling().millCutters().isEmpty();
+    }
+
+    /** A wheel with a bore is cut on a mandrel in it, so that its teeth run true to the bore. */
+    private boolean canCutTeeth(Task.Teeth teeth) {
+        boolean bored = shape().body().inside().stream().anyMatch(Bores::isThrough);
+        boolean onMandrel = choice.holding() instanceof Holding.OnMandrel;
+        return choice.work() == Choice.Work.DIVIDING
+                && bored == onMandrel
+                && isClear(teeth.index())
+                && isOpenBeside(teeth.index())
+                && choice.machine() instanceof Mill mill
+                && mill.dividingHead()
+                        .flatMap(head ->
+                                ways.divisions().find(head, teeth.section().teeth()))
+                        .isPresent();
+    }
+
+    /** The cutter runs out over what lies beside the teeth, which must not stand above their roots at both sides. */
+    private boolean isOpenBeside(int index) {
+        Length root = ((Section.Toothed) shape().section(index)).root();
+        for (End end : End.values()) {
+            if (!shape().largestTowards(index, end).isMoreThan(root)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean canDrill(Task.FaceHoles holes) {
+        return choice.work() == Choice.Work.UPRIGHT
+                && choice.open().contains(holes.holes().end());
     }
 
     private boolean canCross(Across across) {

@@ -40,9 +40,9 @@ final class Remaining {
         for (int i = left.nextSetBit(0); i >= 0; i = left.nextSetBit(i + 1)) {
             Task task = work.tasks().get(i);
             each += minutes(task);
-            dividing |= task instanceof Task.Flats;
-            crossing |= task instanceof Task.Crossing;
-            turning |= !(task instanceof Task.Flats) && !(task instanceof Task.Crossing);
+            dividing |= isDivided(task);
+            crossing |= isCrossing(task);
+            turning |= !isDivided(task) && !isCrossing(task);
             burrs |= turning && !(task instanceof Task.OffTheBar);
         }
         each += (turning ? TURNING_EACH : 0)
@@ -52,6 +52,14 @@ final class Remaining {
         double once =
                 (turning ? TURNING_MINUTES : 0) + (dividing ? DIVIDING_MINUTES : 0) + (crossing ? CROSS_MINUTES : 0);
         return 60 * (once + each * pieces);
+    }
+
+    private static boolean isDivided(Task task) {
+        return task instanceof Task.Flats || task instanceof Task.Teeth;
+    }
+
+    private static boolean isCrossing(Task task) {
+        return task instanceof Task.Crossing || task instanceof Task.FaceHoles;
     }
 
     /** What the operations of a set-up take at the least, in seconds for the whole count, loading not counted in. */
@@ -75,6 +83,8 @@ final class Remaining {
             case Task.Corner corner -> 1.2;
             case Task.Threading thread -> 2;
             case Task.Inside inside -> 1.2;
+            case Task.Teeth teeth -> 0.7 + 0.5 * teeth.section().teeth();
+            case Task.FaceHoles holes -> 0.7 + 0.5 * holes.holes().circle().count();
             case Task.Flats flats -> 0.7 + 0.85 * flats.section().sides();
             case Task.Crossing crossing -> 2.2;
             case Task.InWall inWall -> 1.2;

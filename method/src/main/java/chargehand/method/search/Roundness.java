@@ -91,6 +91,8 @@ final class Roundness {
             case Task.CentreIn centre -> Optional.empty();
             case Task.Corner corner -> Optional.empty();
             case Task.Threading thread -> Optional.empty();
+            case Task.Teeth teeth -> Optional.empty();
+            case Task.FaceHoles holes -> Optional.empty();
             case Task.Flats flats -> Optional.empty();
             case Task.Crossing crossing -> Optional.empty();
             case Task.InWall inWall -> Optional.empty();

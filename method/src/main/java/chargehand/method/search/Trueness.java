@@ -62,6 +62,8 @@ final class Trueness {
             case Task.CentreIn centre -> Optional.empty();
             case Task.Corner corner -> Optional.empty();
             case Task.Threading thread -> Optional.of(thread.section().name());
+            case Task.Teeth teeth -> Optional.of(teeth.section().name());
+            case Task.FaceHoles holes -> Optional.empty();
             case Task.Flats flats -> Optional.empty();
             case Task.Crossing crossing -> Optional.empty();
             case Task.InWall inWall -> Optional.empty();
@@ -78,6 +80,7 @@ final class Trueness {
         for (int i = 0; i < work.tasks().size(); i++) {
             Task task = work.tasks().get(i);
             if (!(task instanceof Task.Threading)
+                    && !(task instanceof Task.Teeth)
                     && name(task).filter(name::equals).isPresent()) {
                 return i;
             }

@@ -63,7 +63,7 @@ final class Unplanned {
             case Section section -> kind(section);
             case Across across -> kind(across);
             case InBore inBore -> Optional.empty();
-            case OnEnd.Drilled drilled -> Optional.of("Holes on a circle");
+            case OnEnd.Drilled drilled -> Optional.empty();
             case OnEnd.Tapped tapped -> Optional.of("Tapped holes on a circle");
             case OnEnd.Slot slot -> Optional.of("Slots across an end");
             case OnEnd.Centre centre ->
@@ -78,7 +78,7 @@ final class Unplanned {
 
     private static Optional<String> kind(Section section) {
         return switch (section) {
-            case Section.Toothed toothed -> Optional.of("Gear teeth");
+            case Section.Toothed toothed -> Optional.empty();
             case Section.Knurled knurled -> Optional.of("Knurls");
             case Section.Curved curved -> Optional.of("Curved sections");
             case Section.Round round -> Optional.empty();

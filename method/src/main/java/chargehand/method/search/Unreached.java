@@ -3,6 +3,7 @@ package chargehand.method.search;
 import chargehand.method.kit.Kit;
 import chargehand.method.plan.Planned.Code;
 import chargehand.method.plan.Planned.Reason;
+import chargehand.method.setting.GearCutters;
 import chargehand.method.task.Task;
 import chargehand.method.work.Standing;
 import chargehand.part.Across;
@@ -80,6 +81,14 @@ final class Unreached {
                                 + flats.section().name()
                                 + " cannot be milled: nothing holds the work in a dividing head with them clear.",
                         unlock.division(flats.section().sides()));
+            case Task.Teeth teeth -> teethReason(teeth.section());
+            case Task.FaceHoles holes ->
+                new Reason(
+                        Code.NO_TOOL,
+                        holes.holes().name()
+                                + " cannot be drilled: no drill of that size is owned, or no mill's table takes the work upright"
+                                + " under its clamps.",
+                        "The drill for it, or a drilling plate turned to locate in the bore.");
             case Task.Inside inside -> insideReason(inside.bore());
             case Task.InWall inWall -> inWallReason(inWall.inBore());
             case Task.Crossing crossing -> crossingReason(crossing.across());
@@ -105,6 +114,22 @@ final class Unreached {
                 anyLathe ? Code.NO_HOLDING : Code.NO_MACHINE,
                 what + ": no holding on this kit's machines leaves it clear, grips enough and is stiff enough.",
                 unlock.holding(body));
+    }
+
+    private Reason teethReason(Section.Toothed section) {
+        if (GearCutters.pick(kit.tooling(), section).isEmpty()) {
+            return new Reason(
+                    Code.NO_TOOL,
+                    section.name() + " cannot be cut: no form cutter of " + GearCutters.wanted(section) + " is owned.",
+                    "Borrow the form cutter for " + GearCutters.wanted(section) + ", or send the blank out to be cut.");
+        }
+        return new Reason(
+                Code.NO_DIVISION,
+                "The " + section.teeth() + " teeth of " + section.name()
+                        + " cannot be cut: they are not divided by the plates and gears of a head here, nothing holds the"
+                        + " work true between its centres, or what lies beside them is in the cutter's way.",
+                "A mandrel for the bore to go between the dividing head and its tail centre; or "
+                        + unlock.division(section.teeth()));
     }
 
     private Reason insideReason(Bore bore) {

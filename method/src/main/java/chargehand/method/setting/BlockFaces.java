@@ -215,7 +215,8 @@ public final class BlockFaces {
     private MillCutter faceCutter(Pair pair) {
         Length across = Length.most(LEAST_CUTTER, across(pair));
         return making.kit().tooling().millCutters().stream()
-                .filter(cutter -> !(cutter instanceof MillCutter.SlittingSaw))
+                .filter(cutter ->
+                        !(cutter instanceof MillCutter.SlittingSaw || cutter instanceof MillCutter.GearCutter))
                 .min(Comparator.comparing(
                                 (MillCutter cutter) -> cutter.diameter().isLessThan(across))
                         .thenComparing(cutter -> cutter.diameter().isLessThan(across)

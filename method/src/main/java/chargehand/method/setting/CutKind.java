@@ -23,7 +23,8 @@ enum CutKind {
     SCREW_CUTTING(0.3, false),
     DIE_CUTTING(0.15, false),
     TAPPING(0.15, false),
-    MILLING(0.9, false);
+    MILLING(0.9, false),
+    FORM_MILLING(0.6, false);
 
     static final Source SOURCE = Source.COMMON_PRACTICE;
 

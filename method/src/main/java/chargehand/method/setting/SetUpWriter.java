@@ -34,7 +34,7 @@ public final class SetUpWriter {
         Choice choice = job.choice();
         List<Draft> drafts = choice.machine() instanceof Lathe lathe
                 ? new LatheSetUp(making, ways, lathe, job).write()
-                : new TableWork(making, job).write();
+                : new TableWork(making, job, ways.divisions()).write();
         var operations = new ArrayList<Operation>();
         for (Draft draft : drafts) {
             operations.add(draft.write(operations.size() + 1));

@@ -26,11 +26,13 @@ import java.util.Locale;
 final class TableWork {
     private final Making making;
     private final Job job;
+    private final Divisions divisions;
     private final Gauges gauges;
 
-    TableWork(Making making, Job job) {
+    TableWork(Making making, Job job, Divisions divisions) {
         this.making = making;
         this.job = job;
+        this.divisions = divisions;
         this.gauges = new Gauges(making.kit().tooling());
     }
 
@@ -39,6 +41,12 @@ final class TableWork {
         job.todo().stream().mapToObj(job.work().tasks()::get).forEach(task -> {
             switch (task) {
                 case Task.Flats flats -> drafts.add(flats(flats));
+                case Task.Teeth teeth ->
+                    drafts.add(new TeethWork(making, (Mill) machine(), divisions)
+                            .cut(teeth.section(), job.work().shape().start(teeth.index())));
+                case Task.FaceHoles holes ->
+                    drafts.add(new FaceHoleWork(making, (Mill) machine())
+                            .drill(holes.holes(), job.work().shape().body()));
                 case Task.Crossing crossing -> drafts.addAll(across(crossing.across()));
                 case Task.FaceOf face -> {}
                 case Task.CentreIn centre -> {}

@@ -29,9 +29,15 @@ public final class ThreadWays {
 
     private final Tooling tooling;
     private final Map<String, Optional<CutPitch>> trains = new ConcurrentHashMap<>();
+    private final Divisions divisions = new Divisions();
 
     public ThreadWays(Tooling tooling) {
         this.tooling = tooling;
+    }
+
+    /** How dividing heads are set, each division found once. */
+    public Divisions divisions() {
+        return divisions;
     }
 
     /** Whether a die is owned and can be led from the tailstock for a thread so long. */

@@ -7,7 +7,7 @@ import chargehand.part.End;
  * looked up by it, since to compare it with every other in turn is slow.
  */
 final class Spot {
-    private static final int KINDS = 10;
+    private static final int KINDS = 12;
 
     private Spot() {}
 
@@ -23,6 +23,8 @@ final class Spot {
             case Task.Inside inside -> at(inside.index(), 7);
             case Task.Crossing crossing -> at(crossing.index(), 8);
             case Task.InWall inWall -> at(inWall.index(), 9);
+            case Task.Teeth teeth -> at(teeth.index(), 10);
+            case Task.FaceHoles holes -> at(holes.index(), 11);
         };
     }
 

@@ -4,6 +4,7 @@ import chargehand.part.Across;
 import chargehand.part.Bore;
 import chargehand.part.End;
 import chargehand.part.InBore;
+import chargehand.part.OnEnd;
 import chargehand.part.Section;
 
 /** One surface of a turned part that must be made once to its finish size. */
@@ -26,6 +27,12 @@ public sealed interface Task {
 
     /** The flats of an outside section. */
     record Flats(int index, Section.Polygon section) implements Task {}
+
+    /** The teeth of a wheel. */
+    record Teeth(int index, Section.Toothed section) implements Task {}
+
+    /** Holes in a face, on a circle. */
+    record FaceHoles(int index, OnEnd.Drilled holes) implements Task {}
 
     /** A feature of the inside. */
     record Inside(int index, Bore bore) implements Task {}

@@ -7,6 +7,7 @@ import chargehand.part.Depth;
 import chargehand.part.Edge;
 import chargehand.part.End;
 import chargehand.part.InBore;
+import chargehand.part.OnEnd;
 import chargehand.part.Section;
 import java.util.ArrayList;
 import java.util.BitSet;
@@ -126,6 +127,12 @@ public final class Tasks {
         for (int i = 0; i < inBores.size(); i++) {
             list.add(new Task.InWall(i, inBores.get(i)));
         }
+        List<OnEnd> onEnds = shape.body().onEnds();
+        for (int i = 0; i < onEnds.size(); i++) {
+            if (onEnds.get(i) instanceof OnEnd.Drilled holes) {
+                list.add(new Task.FaceHoles(i, holes));
+            }
+        }
         if (offTheBar) {
             list.add(new Task.OffTheBar());
         }
@@ -145,7 +152,7 @@ public final class Tasks {
             case Section.Round round -> {}
             case Section.Cone cone -> {}
             case Section.Groove groove -> {}
-            case Section.Toothed toothed -> {}
+            case Section.Toothed toothed -> list.add(new Task.Teeth(index, toothed));
             case Section.Knurled knurled -> {}
             case Section.Curved curved -> {}
         }
@@ -169,6 +176,8 @@ public final class Tasks {
             case Task.Corner corner -> precedesCorner(first, corner);
             case Task.Threading thread -> precedesThread(first, thread);
             case Task.Flats flats -> isTurningOf(first, flats.index()) || isHollowCorner(first, flats.index());
+            case Task.Teeth teeth -> precedesTeeth(first, teeth);
+            case Task.FaceHoles holes -> first instanceof Task.FaceOf || first instanceof Task.OffTheBar;
             case Task.Inside inside -> precedesInside(first, inside);
             case Task.Crossing crossing -> precedesCrossing(first, crossing);
             case Task.InWall inWall -> precedesInWall(first, inWall.inBore());
@@ -186,6 +195,15 @@ public final class Tasks {
     private boolean precedesThread(Task first, Task.Threading thread) {
         int index = thread.index();
         return isTurningOf(first, index) || isCornerOf(first, index) || isGrooveBeside(first, index);
+    }
+
+    /** Teeth come last on a wheel: its blank is to size, faced, bored through and off its bar. */
+    private static boolean precedesTeeth(Task first, Task.Teeth teeth) {
+        return isTurningOf(first, teeth.index())
+                || isCornerOf(first, teeth.index())
+                || first instanceof Task.FaceOf
+                || first instanceof Task.OffTheBar
+                || (first instanceof Task.Inside inside && Bores.isThrough(inside.bore()));
     }
 
     private boolean isGrooveBeside(Task first, int index) {
@@ -228,6 +246,8 @@ public final class Tasks {
             case Task.Corner corner -> false;
             case Task.Threading thread -> false;
             case Task.Flats flats -> false;
+            case Task.Teeth teeth -> false;
+            case Task.FaceHoles holes -> false;
             case Task.CentreIn centre -> false;
             case Task.Crossing other -> false;
             case Task.InWall inWall -> false;
@@ -248,6 +268,8 @@ public final class Tasks {
             case Task.Threading thread -> false;
             case Task.Flats flats -> false;
             case Task.CentreIn centre -> false;
+            case Task.Teeth teeth -> false;
+            case Task.FaceHoles holes -> false;
             case Task.Crossing crossing -> false;
             case Task.OffTheBar off -> false;
         };

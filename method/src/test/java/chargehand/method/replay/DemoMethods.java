@@ -26,6 +26,7 @@ record DemoMethods(String name, Part part, Method method) {
                 planned(planner, "shim", 40),
                 planned(planner, "sluice-spindle", 1),
                 planned(planner, "metric-stud", 1),
+                planned(planner, "index-ring", 1),
                 planned(planner, "relief-packer", 6),
                 planned(planner, "capstan-shaft", 1),
                 planned(planner, "pinion", 1));

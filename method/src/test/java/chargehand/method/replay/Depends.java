@@ -26,6 +26,8 @@ final class Depends {
             case Cut.PartOff part -> true;
             case Cut.ReamHole hole -> earlier instanceof Cut.DrillHole;
             case Cut.TapHole hole -> earlier instanceof Cut.DrillHole;
+            case Cut.CutTeeth teeth -> earlier instanceof Cut.TurnDiameter && overlap(later, earlier);
+            case Cut.DrillCircle holes -> false;
             case Cut.FaceEnd face -> false;
             case Cut.ConeInside cone -> false;
             case Cut.CutGroove groove -> false;

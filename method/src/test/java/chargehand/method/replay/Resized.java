@@ -55,6 +55,17 @@ final class Resized {
                     case Cut.ConeInside c ->
                         new Cut.ConeInside(c.end(), c.at(), c.mouth().plus(by), c.included(), c.narrow());
                     case Cut.FaceEnd c -> new Cut.FaceEnd(c.end(), c.at().plus(by));
+                    case Cut.CutTeeth c ->
+                        new Cut.CutTeeth(c.teeth(), c.pitchDiameter(), c.root().plus(by), c.from(), c.to());
+                    case Cut.DrillCircle c ->
+                        new Cut.DrillCircle(
+                                c.end(),
+                                c.count(),
+                                c.circle(),
+                                c.around(),
+                                c.diameter().plus(by),
+                                c.through(),
+                                c.depth());
                     case Cut.FinishEdge c -> null;
                     case Cut.CentreHole c -> null;
                     case Cut.DrillAxial c -> null;

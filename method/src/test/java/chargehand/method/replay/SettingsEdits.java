@@ -150,7 +150,12 @@ final class SettingsEdits {
         Settings.Indexing indexing = set.indexing().orElseThrow();
         return with(
                 set,
-                new Settings.Indexing(indexing.divisions(), indexing.turns(), indexing.holes() + 1, indexing.circle()));
+                new Settings.Indexing(
+                        indexing.divisions(),
+                        indexing.turns(),
+                        indexing.holes() + 1,
+                        indexing.circle(),
+                        indexing.geared()));
     }
 
     static Settings withoutGearing(Settings set) {

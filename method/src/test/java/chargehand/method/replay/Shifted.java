@@ -32,6 +32,18 @@ final class Shifted {
                         new Cut.DrillHole(c.x().plus(by), c.y(), c.diameter(), c.through(), c.depth());
                     case Cut.ConeInside c ->
                         new Cut.ConeInside(c.end(), c.at().plus(by), c.mouth(), c.included(), c.narrow());
+                    case Cut.CutTeeth c ->
+                        new Cut.CutTeeth(
+                                c.teeth(), c.pitchDiameter(), c.root(), c.from().plus(by), c.to().plus(by));
+                    case Cut.DrillCircle c ->
+                        new Cut.DrillCircle(
+                                c.end(),
+                                c.count(),
+                                c.circle().plus(by),
+                                c.around(),
+                                c.diameter(),
+                                c.through(),
+                                c.depth());
                     case Cut.TurnDiameter c -> null;
                     case Cut.FaceEnd c -> null;
                     case Cut.BoreTo c -> null;

@@ -91,6 +91,17 @@ final class Wild {
             case Cut.ReamHole c ->
                 new Cut.ReamHole(at(c.x()), at(c.y()), size(c.diameter()), c.through(), size(c.depth()));
             case Cut.TapHole c -> new Cut.TapHole(at(c.x()), at(c.y()), c.thread(), c.through(), size(c.depth()));
+            case Cut.CutTeeth c ->
+                new Cut.CutTeeth(c.teeth(), size(c.pitchDiameter()), size(c.root()), at(c.from()), at(c.to()));
+            case Cut.DrillCircle c ->
+                new Cut.DrillCircle(
+                        c.end(),
+                        c.count(),
+                        size(c.circle()),
+                        c.around(),
+                        size(c.diameter()),
+                        c.through(),
+                        size(c.depth()));
             case Cut.Deburr c -> c;
         };
     }

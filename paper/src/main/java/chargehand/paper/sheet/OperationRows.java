@@ -89,7 +89,10 @@ final class OperationRows {
                         + (index.holes() == 0
                                 ? ""
                                 : " and " + index.holes() + " holes on the " + index.circle() + " circle")
-                        + " for each of " + index.divisions())
+                        + " for each of " + index.divisions()
+                        + index.geared()
+                                .map(gears -> "; plate geared: " + gears.says())
+                                .orElse(""))
                 .orElse("");
     }
 

@@ -58,6 +58,10 @@ final class CutSurfaces {
             case Cut.SlotInBore slot -> inside(slot.from(), slot.to(), LengthText.in(slot.width(), unit) + " wide");
             case Cut.RecessInBore recess ->
                 inside(recess.from(), recess.to(), "Ø " + LengthText.in(recess.diameter(), unit));
+            case Cut.CutTeeth teeth -> outside(teeth.from(), teeth.to(), teeth.teeth() + " teeth");
+            case Cut.DrillCircle holes ->
+                Optional.of(new Surface.Face(
+                        face(holes.end()), holes.count() + " × Ø " + LengthText.in(holes.diameter(), unit)));
             case Cut.MillFace face -> Optional.empty();
             case Cut.DrillHole hole -> Optional.empty();
             case Cut.ReamHole hole -> Optional.empty();

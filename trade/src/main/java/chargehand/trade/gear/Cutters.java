@@ -6,13 +6,13 @@ import chargehand.trade.table.Table;
 import java.util.Optional;
 
 /** The set of eight formed cutters for involute teeth, by number of teeth. */
-final class Cutters {
+public final class Cutters {
     private static final Table TABLE = Table.read(Cutters.class, "cutters.csv");
 
     private Cutters() {}
 
     /** The number of the cutter, 8 for 12 and 13 teeth to 1 for 135 and more; empty for fewer than 12. */
-    static Optional<Integer> number(int teeth) {
+    public static Optional<Integer> number(int teeth) {
         Optional<Integer> number = Optional.empty();
         for (Row row : TABLE.rows()) {
             if (row.number("from") <= teeth) {

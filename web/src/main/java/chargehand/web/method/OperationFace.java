@@ -133,6 +133,8 @@ public record OperationFace(
         String turns = index.turns() + (index.turns() == 1 ? " turn" : " turns");
         String holes =
                 index.holes() == 0 ? "" : " and " + index.holes() + " holes on the " + index.circle() + " circle";
-        return "Crank " + turns + holes + " for each of " + index.divisions();
+        String geared =
+                index.geared().map(gears -> "; plate geared: " + gears.says()).orElse("");
+        return "Crank " + turns + holes + " for each of " + index.divisions() + geared;
     }
 }

@@ -143,6 +143,10 @@ final class KitForm {
         return form.value(key, this::positiveRatio, BigFraction.ONE);
     }
 
+    Optional<BigFraction> findRatio(String key) {
+        return form.find(key, this::positiveRatio);
+    }
+
     private BigFraction positiveRatio(String text) {
         BigFraction ratio = Notations.NUMBER.read(text, unit()).exact();
         if (ratio.signum() <= 0) {

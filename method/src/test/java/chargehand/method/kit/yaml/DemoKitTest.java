@@ -91,9 +91,9 @@ final class DemoKitTest {
         assertThat(tooling.holeTools().reamers()).hasSize(16);
         assertThat(tooling.holeTools().taps()).hasSize(22);
         assertThat(tooling.dies()).hasSize(21);
-        assertThat(tooling.millCutters()).hasSize(10);
+        assertThat(tooling.millCutters()).hasSize(14);
         assertThat(tooling.millCutters(MillCutter.SlotDrill.class)).hasSize(5);
-        assertThat(tooling.mandrels()).hasSize(4);
+        assertThat(tooling.mandrels()).hasSize(5);
         assertThat(tooling.gauges()).hasSize(25);
         assertThat(tooling.gauges(Gauge.Micrometer.class)).hasSize(10);
         assertThat(tooling.deburring()).hasSize(3);

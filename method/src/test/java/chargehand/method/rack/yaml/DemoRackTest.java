@@ -13,7 +13,7 @@ final class DemoRackTest {
     @Test
     void read_demoRack_everyPiece() {
         Rack rack = DemoKit.soundRack();
-        assertThat(rack.pieces()).hasSize(39);
+        assertThat(rack.pieces()).hasSize(40);
         assertThat(rack.pieces())
                 .filteredOn(piece -> piece.sure() == Piece.Sureness.UNKNOWN)
                 .hasSize(3);
