@@ -2,6 +2,7 @@ package chargehand.web;
 
 import chargehand.web.drawing.DrawingFiles;
 import chargehand.web.drawing.DrawingPage;
+import chargehand.web.drawing.LengthsPage;
 import chargehand.web.job.DoorPage;
 import chargehand.web.job.JobBookPage;
 import chargehand.web.job.JobPage;
@@ -73,12 +74,14 @@ public final class Server implements AutoCloseable {
 
     private static List<Pages> pages(Counter counter, Views views) {
         Sketches sketches = new Sketches();
+        DrawingPage drawings = new DrawingPage(counter, views, sketches);
         return List.of(
                 new Looks(),
                 new JobBookPage(counter, views),
                 new RequestPages(counter, views),
                 new JobPage(counter, views, sketches),
-                new DrawingPage(counter, views, sketches),
+                drawings,
+                new LengthsPage(drawings),
                 new DrawingFiles(counter),
                 new MethodPage(counter, views),
                 new MachinePage(counter, views),

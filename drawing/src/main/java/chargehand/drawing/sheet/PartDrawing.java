@@ -41,13 +41,19 @@ public final class PartDrawing {
 
     /** The views of a part with their sizes alone, as large as they are: for a page that says the rest itself. */
     public static Picture views(Part part) {
+        return seen(part).picture();
+    }
+
+    /** The same, with where the lengths stand in it that people may have otherwise. */
+    public static SeenLengths seen(Part part) {
         Fitting fitting = Fitting.of(part);
         Box bounds = Layout.bounds(fitting.views()).grown(MARGIN);
+        List<DrawnView> views = fitting.views().stream()
+                .map(view -> view.moved(-bounds.left(), -bounds.top()))
+                .toList();
         Canvas canvas = new Canvas();
-        fitting.views()
-                .forEach(view ->
-                        canvas.putAll(view.moved(-bounds.left(), -bounds.top()).marks()));
-        return canvas.picture(bounds.width(), bounds.height(), title(part));
+        views.forEach(view -> canvas.putAll(view.marks()));
+        return SeenLengths.of(part, canvas.picture(bounds.width(), bounds.height(), title(part)), views);
     }
 
     static DrawnSheet sheet(Part part, Fitting fitting) {

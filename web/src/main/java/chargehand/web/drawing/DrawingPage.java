@@ -63,7 +63,11 @@ public final class DrawingPage implements Pages {
             String savedBy,
             List<String> objections,
             Optional<Theirs> theirs,
-            List<Start> starts) {}
+            List<Start> starts) {
+        Sheet with(List<Lengths.Clash> clashes) {
+            return new Sheet(frame, traveller, text, basedOn, seen.with(clashes), savedBy, objections, theirs, starts);
+        }
+    }
 
     @Override
     public void add(RoutesConfig routes) {
@@ -88,15 +92,34 @@ public final class DrawingPage implements Pages {
 
     /** The live drawing: a piece of the page, sent again while one writes. */
     private void look(Context context) {
-        views.show(context, "seen", Seen.of(normal(Form.of(context).value(TEXT)), sketches));
+        String address = "/jobs/" + Counter.number(context);
+        views.show(context, "seen", Seen.of(text(Form.of(context)), sketches, address));
     }
 
     private void save(Context context) {
+        save(context, text(Form.of(context)));
+    }
+
+    /** What stands in the field for the part's file; browsers send line ends as two characters, the file keeps one. */
+    static String text(Form form) {
+        return form.value(TEXT).replace("\r\n", "\n");
+    }
+
+    private static int basedOn(Context context) {
+        String based = Form.of(context).value("basedOn");
+        return based.matches("[0-9]{1,9}") ? Integer.parseInt(based) : 0;
+    }
+
+    /** Shows the page as it was sent, with why nothing was changed and what of its lengths cannot be. */
+    void refuse(Context context, List<String> objections, List<Lengths.Clash> clashes) {
+        Draft draft = new Draft(text(Form.of(context)), basedOn(context), objections, Optional.empty());
+        views.showRefused(context, LEAF, sheet(counter.job(context), draft).with(clashes));
+    }
+
+    /** Saves a text as that of the page that was sent. */
+    void save(Context context, String text) {
         JobFile file = counter.job(context);
-        Form form = Form.of(context);
-        String text = normal(form.value(TEXT));
-        String based = form.value("basedOn");
-        int basedOn = based.matches("[0-9]{1,9}") ? Integer.parseInt(based) : 0;
+        int basedOn = basedOn(context);
         switch (counter.desk().drawPart().save(file.job().number(), text, basedOn, Hand.of(context))) {
             case Entered.Done<DrawnPart>(DrawnPart drawn) -> saved(context, file);
             case Entered.Refused<DrawnPart> refused ->
@@ -113,11 +136,6 @@ public final class DrawingPage implements Pages {
 
     private static void saved(Context context, JobFile file) {
         context.redirect("/jobs/" + file.job().number() + "/drawing", HttpStatus.SEE_OTHER);
-    }
-
-    /** Browsers send line ends as two characters; the file keeps one. */
-    private static String normal(String text) {
-        return text.replace("\r\n", "\n");
     }
 
     private static Draft overtaken(String text, PartIssue now) {
@@ -146,7 +164,7 @@ public final class DrawingPage implements Pages {
                 traveller,
                 draft.text(),
                 draft.basedOn(),
-                Seen.of(draft.text(), sketches),
+                Seen.of(draft.text(), sketches, traveller.address()),
                 savedBy,
                 draft.objections(),
                 draft.theirs(),

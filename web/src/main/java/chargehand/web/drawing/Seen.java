@@ -11,32 +11,39 @@ import java.util.List;
  * @param plate the drawing as an element of the page, empty while something is wrong
  * @param faults what must be mended first
  * @param remarks what may stand but should be thought about
+ * @param lengths what may be done to its lengths
+ * @param address of its job
  */
-public record Seen(String plate, List<Said> faults, List<Said> remarks) {
+public record Seen(String plate, List<Said> faults, List<Said> remarks, Lengths lengths, String address) {
     /** Something said about a line. */
     public record Said(int line, String say) {}
 
     /** Looks at a text. */
-    public static Seen of(String text, Sketches sketches) {
-        return of(PartFile.read(text), sketches);
-    }
-
-    static Seen of(PartReading reading, Sketches sketches) {
-        return switch (reading) {
+    public static Seen of(String text, Sketches sketches, String address) {
+        return switch (PartFile.read(text)) {
             case PartReading.Read read ->
                 new Seen(
-                        sketches.of(read.part()),
+                        sketches.touched(read.part()),
                         List.of(),
                         read.remarks().stream()
                                 .map(remark -> new Said(remark.line(), remark.say()))
-                                .toList());
+                                .toList(),
+                        Lengths.of(read.part()),
+                        address);
             case PartReading.Faulty faulty ->
                 new Seen(
                         "",
                         faulty.faults().stream()
                                 .map(fault -> new Said(fault.line(), fault.say()))
                                 .toList(),
-                        List.of());
+                        List.of(),
+                        Lengths.NONE,
+                        address);
         };
+    }
+
+    /** The same with what was just asked for of its lengths and cannot be. */
+    Seen with(List<Lengths.Clash> clashes) {
+        return clashes.isEmpty() ? this : new Seen(plate, faults, remarks, lengths.with(clashes), address);
     }
 }

@@ -38,6 +38,20 @@
     const at = event.target.closest(".at");
     if (at) goTo(Number(at.dataset.line));
   });
+  // A length touched in the drawing opens what may be done to it.
+  const open = (name) => {
+    const row = name.startsWith("#length-") && seen.querySelector(name)?.closest("details");
+    if (!row) return false;
+    row.open = true;
+    row.scrollIntoView({ block: "center" });
+    row.querySelector("summary").focus({ preventScroll: true });
+    return true;
+  };
+  seen.addEventListener("click", (event) => {
+    const tap = event.target.closest(".tap");
+    if (tap && open(tap.getAttribute("href"))) event.preventDefault();
+  });
+
   seen.addEventListener("htmx:afterSwap", number);
   text.addEventListener("input", number);
   text.addEventListener("scroll", follow);
