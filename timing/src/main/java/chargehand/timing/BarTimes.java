@@ -88,12 +88,30 @@ final class BarTimes {
         Stopwatch watch =
                 Stopwatch.of(0, lists.size(), () -> sum.answer(each.next().ask()));
         String title = "bars: " + lists.size() + " lists, " + what;
+        var measured = new ArrayList<>(own(title, tally, watch, lists.size()));
+        if (SolvedBars.isThere()) {
+            measured.add(solved(title, lists));
+        }
+        return measured;
+    }
+
+    private static Measured solved(String title, List<CuttingList> lists) throws Exception {
+        var answers = new ArrayList<SolvedBars>();
+        Iterator<CuttingList> each = lists.iterator();
+        Stopwatch watch = Stopwatch.of(0, lists.size(), () -> answers.add(SolvedBars.of(each.next())));
+        long bars = answers.stream().mapToLong(SolvedBars::bars).sum();
+        long proved = answers.stream().filter(SolvedBars::isProved).count();
+        return Measured.of(title + ": one list by CP-SAT, at most " + SolvedBars.SECONDS + " s and one thread", watch)
+                .beside(bars + " bars; " + proved + " of " + lists.size() + " proved");
+    }
+
+    private static List<Measured> own(String title, Tally tally, Stopwatch watch, int lists) {
         return List.of(
                 Measured.of(title + ": one list", watch),
                 Measured.of(
                                 title,
                                 tally.bars + " bars, waste " + tally.waste(tally.length) + "; " + tally.proved + " of "
-                                        + lists.size() + " proved")
+                                        + lists + " proved")
                         .beside("first-fit decreasing: " + tally.byHand + " bars, waste "
                                 + tally.waste(tally.lengthByHand) + ", more on " + tally.fewer
                                 + " lists; no plan takes fewer than " + tally.bound));

@@ -120,8 +120,7 @@ final class OperationRows {
             canvas.words(
                     Type.SMALL,
                     Point.of(FIGURES_AT + 26, y + 4.5),
-                    unit().symbol()
-                            + (settings.feed().get() instanceof Settings.Feed.PerTurn ? " a turn" : " a minute"));
+                    unit().symbol() + (settings.feed().get() instanceof Settings.Feed.PerTurn ? "/turn" : "/min"));
             y += 4.5;
         } else if (settings.speed().isPresent()) {
             canvas.words(Type.SMALL, Point.of(FIGURES_AT + 26, y), "by hand");

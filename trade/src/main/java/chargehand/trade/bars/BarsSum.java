@@ -149,10 +149,11 @@ public final class BarsSum implements Sum {
         if (read.isPriced()) {
             answer.with("price", Figure.of(plan.price()));
         }
-        boolean countedInBars = question.isOneKind() && plan.proved();
         return answer.with("waste", Figure.of(waste))
                 .with("wastePercent", Figure.percent(100 * waste.over(plan.length())))
-                .with("bound", Figure.of(countedInBars ? plan.bars().size() : new CutBound(question).bars()))
+                .with(
+                        "bound",
+                        Figure.of(question.isOneKind() ? Math.round(plan.bound()) : new CutBound(question).bars()))
                 .with("proved", Figure.of(plan.proved()))
                 .with("layout", Figure.many(layout(question, plan, asked)));
     }

@@ -14,6 +14,8 @@ import java.util.Map;
 record BarsWorking(CutQuestion question, CutPlan plan, LengthUnit unit, Working working) {
     private static final int MOST_SHOWN = 30;
     private static final Source BOUND = Source.memory("Fekete and Schepers, New classes of fast lower bounds");
+    private static final Source SHARING =
+            Source.memory("Gilmore and Gomory, A linear programming approach to the cutting-stock problem, 1961");
 
     void write(boolean priced) {
         Length need = Length.ZERO;
@@ -58,8 +60,12 @@ record BarsWorking(CutQuestion question, CutPlan plan, LengthUnit unit, Working 
                 in(need) + " / " + in(offers),
                 Figures.atMost(3, need.over(offers)),
                 Source.GEOMETRY);
-        working.fact(
-                "No plan takes fewer bars, for pieces do not split", new CutBound(question).bars() + " bars", BOUND);
+        long plain = new CutBound(question).bars();
+        working.fact("No plan takes fewer bars, for pieces do not split", plain + " bars", BOUND);
+        long better = question.isOneKind() ? Math.round(plan.bound()) : plain;
+        if (better > plain) {
+            working.fact("Nor fewer than these, by which pieces can share a bar", better + " bars", SHARING);
+        }
     }
 
     private void bars() {

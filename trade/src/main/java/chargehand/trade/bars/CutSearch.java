@@ -11,7 +11,8 @@ import java.util.Optional;
 /**
  * Looks for the cheapest plan bar by bar: each bar takes the longest piece left and is filled in every full way, the best
  * filled first. A branch that cannot beat the best plan so far is left, and so is one whose leftover pieces were met before at
- * no more cost. Before that, quick plans are made in several ways to have something to beat.
+ * no more cost. Before that, quick plans are made in several ways to have something to beat, and where all bars are alike the
+ * gap to the bound is closed by {@link FewestBars}, if it can be.
  */
 final class CutSearch {
     private static final long QUICK_STEPS = 150_000;
@@ -44,12 +45,24 @@ final class CutSearch {
         int[] none = new int[question.kinds().size()];
         double least = bound.cost(question.counts(), none);
         quick(least);
+        if (bestCost > least + SAME && question.isOneKind()) {
+            least = closed(least);
+        }
         if (bestCost > least + SAME) {
             search(question.counts(), none, 0);
         }
         boolean tried = !effort.isSpent() && !patterns.isCutShort();
         boolean proved = bestCost <= least + SAME || tried;
         return best.isEmpty() ? Optional.empty() : Optional.of(new CutPlan(best, proved ? bestCost : least, proved));
+    }
+
+    /** The bound, better where it can be; keeps a better plan as well. */
+    private double closed(double least) {
+        StockKind kind = question.kinds().getFirst();
+        long below = best.isEmpty() ? 1L + kind.available() : best.size();
+        var fewest = new FewestBars(question, Math.round(least / kind.cost()), below);
+        fewest.better().ifPresent(plan -> keep(plan, plan.size() * kind.cost()));
+        return fewest.bound() * kind.cost();
     }
 
     private void quick(double least) {

@@ -36,6 +36,7 @@ final class ThreadRows {
                 .table(ScrewThread.class, "published-bspt.csv")
                 .table(ScrewThread.class, "published-ba.csv")
                 .table(ScrewThread.class, "published-trapezoidal.csv")
+                .table(ScrewThread.class, "published-trapezoidal-limits.csv")
                 .table(ScrewThread.class, "published-acme.csv")
                 .table(ScrewThread.class, "published-square-thread.csv")
                 .table(ScrewThread.class, "published-brass-cycle-other-old.csv")
@@ -48,6 +49,7 @@ final class ThreadRows {
                 .asksEach("bspt", row -> TappingRows.with(taperPipe(row), row, "tapping_drill_rp_mm", ""))
                 .asksEach("ba", row -> TappingRows.with(association(row), row, "tapping_drill_mm", ""))
                 .asks("trapezoidal", ThreadRows::trapezoidal)
+                .asks("trapezoidal-limits", ThreadRows::trapezoidalLimits)
                 .asks("acme", ThreadRows::acme)
                 .asks("square-thread", ThreadRows::square)
                 .asksEach("brass-cycle-other-old", row -> TappingRows.with(old(row), row, "tapping_drill_mm", ""));
@@ -190,6 +192,17 @@ final class ThreadRows {
                 .gives("minorInternal.mm", row, "int_minor_D1_mm")
                 .gives("majorInternal.mm", row, "int_major_D4_mm")
                 .gives("majorInternal.mm", row.want("major_mm") + 2 * row.want("clearance_ac_mm"), THOUSANDTH);
+    }
+
+    private static Query trapezoidalLimits(PublishedRow row) {
+        return thread(row.text("size"))
+                .with("fit", "7e")
+                .gives("limits.external.major.max.mm", row.want("major_max_mm"), THOUSANDTH)
+                .gives("limits.external.major.min.mm", row.want("major_min_mm"), THOUSANDTH)
+                .gives("limits.external.effective.max.mm", row.want("pitch_max_mm"), THOUSANDTH)
+                .gives("limits.external.effective.min.mm", row.want("pitch_min_mm"), THOUSANDTH)
+                .gives("limits.external.minor.max.mm", row.want("minor_max_mm"), THOUSANDTH)
+                .gives("limits.external.minor.min.mm", row.want("minor_min_mm"), THOUSANDTH);
     }
 
     /** Where a maker prints the allowance of another size for an odd pitch, the row's note says so and the formula is held. */
