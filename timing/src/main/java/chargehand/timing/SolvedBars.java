@@ -8,6 +8,7 @@ import com.google.ortools.sat.IntVar;
 import com.google.ortools.sat.LinearExpr;
 import com.google.ortools.sat.LinearExprBuilder;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -63,7 +64,6 @@ record SolvedBars(long bars, long bound) {
         Map<Integer, Long> counts = list.pieces().stream()
                 .collect(Collectors.groupingBy(Function.identity(), TreeMap::new, Collectors.counting()));
         Map<Integer, LinearExprBuilder> cut = new TreeMap<>();
-        counts.keySet().forEach(piece -> cut.put(piece, LinearExpr.newBuilder()));
         int offers = list.bar() + list.kerf();
         LinearExpr before = LinearExpr.constant(offers);
         for (IntVar bar : begun) {
@@ -72,13 +72,14 @@ record SolvedBars(long bars, long bound) {
                 int need = entry.getKey() + list.kerf();
                 IntVar here = model.newIntVar(0, Math.min(entry.getValue(), offers / need), entry.getKey() + " here");
                 load.addTerm(here, need);
-                cut.get(entry.getKey()).add(here);
+                cut.computeIfAbsent(entry.getKey(), piece -> LinearExpr.newBuilder())
+                        .add(here);
             }
             LinearExpr full = load.build();
             model.addLessOrEqual(full, LinearExpr.term(bar, offers));
             model.addLessOrEqual(full, before);
             before = full;
         }
-        counts.forEach((piece, count) -> model.addEquality(cut.get(piece).build(), count));
+        cut.forEach((piece, sum) -> model.addEquality(sum.build(), Collections.frequency(list.pieces(), piece)));
     }
 }
