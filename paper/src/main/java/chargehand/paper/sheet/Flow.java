@@ -8,6 +8,9 @@ import java.util.function.BiFunction;
 
 /** Puts rows on as many pages as they need, each page begun by its heading; a row is never broken. */
 final class Flow {
+    /** The most that the head of a page takes (mm). */
+    private static final double HEADING = 35;
+
     private final BiFunction<Canvas, Boolean, Double> heading;
     private final List<Canvas> pages = new ArrayList<>();
     private double y;
@@ -32,6 +35,15 @@ final class Flow {
         pages.getLast().place(row.picture(), Point.of(Page.LEFT, y));
         y += row.height();
         return this;
+    }
+
+    /** Rows that belong together, all on one page where they fit on one. */
+    Flow together(List<Row> rows) {
+        double height = rows.stream().mapToDouble(Row::height).sum();
+        if (y + height > Page.BOTTOM && height <= Page.BOTTOM - Page.TOP - HEADING) {
+            turnPage();
+        }
+        return addAll(rows);
     }
 
     Flow addAll(List<Row> rows) {

@@ -8,6 +8,7 @@ import chargehand.drawing.picture.Point;
 import chargehand.method.plan.Method;
 import chargehand.method.plan.Operation;
 import chargehand.method.plan.SetUp;
+import chargehand.method.start.BeforeStart;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -83,9 +84,12 @@ public final class MethodSheet {
             setUp.instructions().forEach(instruction -> flow.add(Rows.tick(instruction)));
             flow.add(Rows.rule());
         }
+        flow.add(Rows.heading("Before switching on"));
+        flow.addAll(Rows.ticks(BeforeStart.of(method, setUp, sheet.kit()), 2));
+        flow.add(Rows.rule());
         String sense = sheet.kit().crossReads(setUp.machine());
         for (Operation operation : setUp.operations()) {
-            flow.addAll(new OperationRows(operation, sense).rows());
+            flow.together(new OperationRows(operation, sense).rows());
         }
         return flow.pages();
     }

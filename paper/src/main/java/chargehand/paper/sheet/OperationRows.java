@@ -9,6 +9,7 @@ import chargehand.measure.LengthUnit;
 import chargehand.method.plan.Operation;
 import chargehand.method.plan.Reading;
 import chargehand.method.plan.Settings;
+import chargehand.method.start.StopFirst;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -16,12 +17,12 @@ import java.util.stream.Collectors;
 
 /** One operation on the sheet: its number large, what to do, what to set, what to read, and where to sign. */
 final class OperationRows {
-    private static final double INDENT = 17;
+    static final double INDENT = 17;
     private static final double FIGURES_AT = 118;
     private static final double TICK = 7;
 
-    /** An arrow between spaces at which no line is broken. */
-    private static final String ARROW = "\u00a0→\u00a0";
+    /** From the indent to the box at the right. */
+    static final double ACROSS = Page.TEXT_WIDTH - INDENT - TICK - 4;
 
     private final Operation operation;
     private final String dialSense;
@@ -34,6 +35,7 @@ final class OperationRows {
     List<Row> rows() {
         var rows = new ArrayList<Row>();
         rows.add(main());
+        StopFirst.of(operation).forEach(stop -> rows.add(Rows.stop(stop)));
         operation.cautions().forEach(caution -> rows.add(Rows.care(caution)));
         if (operation.hold()) {
             rows.add(hold());
@@ -53,9 +55,10 @@ final class OperationRows {
         canvas.words(Type.NUMBER, Point.of(0, 11.5), String.valueOf(operation.number()));
         double width = FIGURES_AT - INDENT - 3;
         double y = canvas.paragraph(Type.STRONG, Point.of(INDENT, 6), width, operation.say());
-        y = canvas.paragraph(Type.SMALL, Point.of(INDENT, y), Page.TEXT_WIDTH - INDENT - TICK - 4, underText());
-        double passes = passes(canvas, y);
         double figures = figures(canvas);
+        double room = y < figures ? width : ACROSS;
+        y = canvas.paragraph(Type.SMALL, Point.of(INDENT, y), room, underText());
+        double passes = new PassRows(operation.settings(), dialSense).draw(canvas, y + 1.5);
         canvas.box(LineStyle.WIDE, Point.of(Page.TEXT_WIDTH - TICK, 2), TICK, TICK);
         return Rows.row(canvas, Math.max(14, Math.max(figures, passes)), operation.say());
     }
@@ -133,22 +136,6 @@ final class OperationRows {
             case Settings.Feed.PerTurn perTurn -> perTurn.length();
             case Settings.Feed.PerMinute perMinute -> perMinute.length();
         };
-    }
-
-    /** The dial readings pass by pass, and what each leaves. */
-    private double passes(Canvas canvas, double y) {
-        List<Settings.Pass> passes = operation.settings().passes();
-        if (passes.isEmpty()) {
-            return y;
-        }
-        String words = passes.stream()
-                .map(pass ->
-                        LengthText.figures(pass.dial(), unit()) + ARROW + LengthText.figures(pass.leaves(), unit()))
-                .collect(Collectors.joining("; "));
-        String label = "Dial" + (dialSense.isBlank() ? "" : " (" + dialSense + ")") + " → leaves: ";
-        double at = canvas.paragraph(
-                Type.BODY, Point.of(INDENT, y + 1.5), Page.TEXT_WIDTH - INDENT - TICK - 4, label + words);
-        return at;
     }
 
     private String limits(Reading reading) {

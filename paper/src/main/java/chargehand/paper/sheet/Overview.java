@@ -30,10 +30,7 @@ final class Overview {
         method.setUps().forEach(setUp -> rows.add(line(setUp)));
         method.cautions().forEach(caution -> rows.add(Rows.care(caution)));
         rows.add(Rows.heading("Fetch before you begin"));
-        List<String> tools = tools();
-        for (int i = 0; i < tools.size(); i += 2) {
-            rows.add(Rows.ticks(tools.subList(i, Math.min(i + 2, tools.size()))));
-        }
+        rows.addAll(Rows.ticks(tools(), 3));
         return rows;
     }
 

@@ -5,6 +5,7 @@ import chargehand.drawing.picture.Canvas;
 import chargehand.drawing.picture.LineStyle;
 import chargehand.drawing.picture.Picture;
 import chargehand.drawing.picture.Point;
+import java.util.ArrayList;
 import java.util.List;
 
 /** The plain rows that sheets are put together from. */
@@ -38,10 +39,18 @@ final class Rows {
         return row(canvas, height, words);
     }
 
-    /** Two short things side by side, each with its box. */
-    static Row ticks(List<String> words) {
+    /** Short things so many side by side, each with its box. */
+    static List<Row> ticks(List<String> words, int abreast) {
+        var rows = new ArrayList<Row>();
+        for (int i = 0; i < words.size(); i += abreast) {
+            rows.add(ticked(words.subList(i, Math.min(i + abreast, words.size())), abreast));
+        }
+        return rows;
+    }
+
+    private static Row ticked(List<String> words, int abreast) {
         var canvas = new Canvas();
-        double width = Page.TEXT_WIDTH / 2;
+        double width = Page.TEXT_WIDTH / abreast;
         double lowest = 0;
         for (int i = 0; i < words.size(); i++) {
             double left = i * width;
@@ -64,9 +73,17 @@ final class Rows {
 
     /** A caution: a bar at its left and the word, since colour does not copy. */
     static Row care(String words) {
+        return barred(Type.BODY, "Care: " + words);
+    }
+
+    /** Where to stop and look before going on. */
+    static Row stop(String words) {
+        return barred(Type.STRONG, "Stop: " + words);
+    }
+
+    private static Row barred(Lettering letters, String words) {
         var canvas = new Canvas();
-        double end = canvas.paragraph(
-                Type.BODY, Point.of(6, Type.BODY.capitals() + PAD), Page.TEXT_WIDTH - 6, "Care: " + words);
+        double end = canvas.paragraph(letters, Point.of(6, Type.BODY.capitals() + PAD), Page.TEXT_WIDTH - 6, words);
         double height = end - Type.BODY.capitals() + 1;
         canvas.line(LineStyle.HEAVY, Point.of(1, 1), Point.of(1, height - 1.5));
         return row(canvas, height, words);

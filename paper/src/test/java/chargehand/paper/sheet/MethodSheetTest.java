@@ -10,6 +10,8 @@ import chargehand.method.plan.Method;
 import chargehand.method.plan.Operation;
 import chargehand.method.plan.SetUp;
 import chargehand.method.replay.Replay;
+import chargehand.method.start.BeforeStart;
+import chargehand.method.start.StopFirst;
 import chargehand.paper.stage.StageDrawing;
 import chargehand.part.Part;
 import java.io.ByteArrayOutputStream;
@@ -37,13 +39,19 @@ class MethodSheetTest {
         Method method = DemoSheets.planned(name, count).method();
         byte[] pdf = pdf(name, method);
         String text = text(pdf);
+        List<String> words = List.of(text.split("\\s+"));
         assertThat(text).contains(method.title()).contains(method.stock().piece());
         for (SetUp setUp : method.setUps()) {
             assertThat(text)
                     .contains("Set-up " + setUp.number() + " of "
                             + method.setUps().size());
+            for (String check : BeforeStart.of(method, setUp, DemoSheets.kit())) {
+                assertThat(words).as("set-up %d", setUp.number()).containsAll(List.of(check.split("[ \u00a0]")));
+            }
             for (Operation operation : setUp.operations()) {
                 assertThat(squeezed(text)).contains(squeezed(operation.say()));
+                assertThat(StopFirst.of(operation))
+                        .allSatisfy(stop -> assertThat(squeezed(text)).contains(squeezed("Stop: " + stop)));
             }
         }
         boolean holds = method.setUps().stream()

@@ -3,7 +3,9 @@ package chargehand.web.machine;
 import chargehand.book.progress.StepAt;
 import chargehand.book.progress.Verdict;
 import chargehand.measure.LengthText;
+import chargehand.method.kit.Kit;
 import chargehand.method.plan.SetUp;
+import chargehand.method.start.BeforeStart;
 import chargehand.paper.sheet.HeldIn;
 import chargehand.web.method.Kits;
 import chargehand.web.method.OperationFace;
@@ -23,6 +25,7 @@ import java.util.Optional;
  * @param crossReads what the cross dial counts
  * @param picture the work in its holding as an SVG element
  * @param instructions how to set up, where this is the set-up's first operation
+ * @param checks what to look at before switching on, where this is the first operation on a piece
  * @param entries the readings as taken so far
  * @param doneBy who ticked it; empty while it is not done
  * @param passedBy who passed the hold point; empty while nobody has
@@ -38,6 +41,7 @@ public record BenchSheet(
         String crossReads,
         String picture,
         List<String> instructions,
+        List<String> checks,
         List<Entry> entries,
         Optional<String> doneBy,
         Optional<String> passedBy,
@@ -62,6 +66,7 @@ public record BenchSheet(
         SetUp setUp = bench.setUp();
         OperationFace face = OperationFace.of(bench.operation());
         String number = bench.file().job().number().toString();
+        Optional<Kit> kit = Kits.of(counter, bench.planned().basis().edition());
         return new BenchSheet(
                 counter.frame("Job " + number + ", " + bench.operation().say(), Section.JOBS),
                 number,
@@ -71,11 +76,12 @@ public record BenchSheet(
                         + HeldIn.say(setUp.holding()),
                 count(bench, setUp),
                 face,
-                Kits.crossReads(Kits.of(counter, bench.planned().basis().edition()), setUp.machine()),
+                Kits.crossReads(kit, setUp.machine()),
                 Replayed.of(counter, bench.planned())
                         .map(replayed -> replayed.stage(setUp))
                         .orElse(""),
                 bench.at().operation() == 1 && bench.at().piece() == 1 ? setUp.instructions() : List.of(),
+                bench.at().operation() == 1 ? checks(bench, kit) : List.of(),
                 face.readings().stream().map(reading -> entry(bench, reading)).toList(),
                 bench.progress().tick(bench.at()).map(signed -> signed.who()),
                 bench.progress().holdPassed(bench.at()).map(signed -> signed.who()),
@@ -84,6 +90,11 @@ public record BenchSheet(
                 bench.after(),
                 who,
                 form);
+    }
+
+    private static List<String> checks(Bench bench, Optional<Kit> kit) {
+        return kit.map(found -> BeforeStart.of(bench.progress().method(), bench.setUp(), found))
+                .orElse(List.of());
     }
 
     private static String count(Bench bench, SetUp setUp) {

@@ -7,6 +7,7 @@ import chargehand.measure.WorkTimeText;
 import chargehand.method.plan.Operation;
 import chargehand.method.plan.Reading;
 import chargehand.method.plan.Settings;
+import chargehand.method.start.StopFirst;
 import chargehand.trade.sum.Step;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,6 +24,7 @@ import java.util.stream.Collectors;
  * @param feedUnit after the feed
  * @param passes the cuts in order
  * @param hold whether someone else must pass it before the work goes on
+ * @param stops where to stop and look before what cannot be taken back
  */
 public record OperationFace(
         int number,
@@ -35,6 +37,7 @@ public record OperationFace(
         List<PassFace> passes,
         List<ReadingFace> readings,
         boolean hold,
+        List<String> stops,
         List<String> cautions,
         String time,
         List<Step> working) {
@@ -64,6 +67,7 @@ public record OperationFace(
                 settings.passes().stream().map(pass -> pass(pass, unit)).toList(),
                 readings(operation.readings(), unit),
                 operation.hold(),
+                StopFirst.of(operation),
                 operation.cautions(),
                 WorkTimeText.of(operation.time()),
                 operation.working());

@@ -5,6 +5,7 @@ import chargehand.measure.WorkTimeText;
 import chargehand.method.kit.Kit;
 import chargehand.method.plan.Method;
 import chargehand.method.plan.SetUp;
+import chargehand.method.start.BeforeStart;
 import chargehand.paper.sheet.HeldIn;
 import chargehand.trade.sum.Step;
 import chargehand.web.serving.Counter;
@@ -17,6 +18,7 @@ import java.util.Optional;
  * @param held how the work is held, in a few words
  * @param crossReads what the cross dial counts, empty for anything but a lathe
  * @param picture the work in its holding as an SVG element; empty where there is none
+ * @param checks what to look at before switching on
  */
 public record SetUpFace(
         int number,
@@ -26,6 +28,7 @@ public record SetUpFace(
         String time,
         String picture,
         List<String> instructions,
+        List<String> checks,
         List<OperationFace> operations,
         List<Step> working) {
 
@@ -54,6 +57,7 @@ public record SetUpFace(
                 WorkTimeText.of(setUp.time(method.count())),
                 picture,
                 setUp.instructions(),
+                kit.map(found -> BeforeStart.of(method, setUp, found)).orElse(List.of()),
                 setUp.operations().stream().map(OperationFace::of).toList(),
                 setUp.working());
     }
