@@ -42,6 +42,9 @@ public final class StopFirst {
             case Cut.MillKeyway keyway ->
                 List.of("Go in " + LengthText.in(Length.mm(0.2), unit)
                         + " first and measure width and place, then take the depth.");
+            case Cut.SlotInBore slot ->
+                List.of("Spindle locked, motor off at the wall: the saddle does the cutting. Go in "
+                        + LengthText.in(Length.mm(0.2), unit) + " first and measure width and place.");
             case Cut.DrillAcross across ->
                 List.of("Centre first and measure from the end to the middle of the mark before the drill goes in.");
             case Cut.DrillHole hole ->
@@ -52,6 +55,7 @@ public final class StopFirst {
             case Cut.CentreHole centre -> List.of();
             case Cut.DrillAxial drill -> List.of();
             case Cut.BoreTo bore -> List.of();
+            case Cut.RecessInBore recess -> List.of();
             case Cut.ConeInside cone -> List.of();
             case Cut.TurnDiameter turn -> List.of();
             case Cut.CutGroove groove -> List.of();
