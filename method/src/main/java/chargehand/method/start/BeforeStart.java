@@ -74,7 +74,7 @@ public final class BeforeStart {
             case Blank.RoundBar round -> round.onBar();
             case Blank.PolygonBar polygon -> polygon.onBar();
             case Blank.Slab slab -> false;
-                    case Blank.OldPart oldPart -> false;
+            case Blank.OldPart oldPart -> false;
         };
         return bar
                 && method.setUps().stream()
