@@ -11,6 +11,7 @@ import chargehand.web.job.RequestPages;
 import chargehand.web.kit.KitPage;
 import chargehand.web.machine.MachinePage;
 import chargehand.web.method.MethodPage;
+import chargehand.web.method.Replays;
 import chargehand.web.serving.Counter;
 import chargehand.web.serving.FaultPages;
 import chargehand.web.serving.Guard;
@@ -75,6 +76,7 @@ public final class Server implements AutoCloseable {
     private static List<Pages> pages(Counter counter, Views views) {
         Sketches sketches = new Sketches();
         DrawingPage drawings = new DrawingPage(counter, views, sketches);
+        Replays replays = new Replays(counter);
         return List.of(
                 new Looks(),
                 new JobBookPage(counter, views),
@@ -83,8 +85,8 @@ public final class Server implements AutoCloseable {
                 drawings,
                 new LengthsPage(drawings),
                 new DrawingFiles(counter),
-                new MethodPage(counter, views),
-                new MachinePage(counter, views),
+                new MethodPage(replays, views),
+                new MachinePage(replays, views),
                 new ProvingPage(counter, views),
                 new DoorPage(counter, views),
                 new KitPage(counter, views),

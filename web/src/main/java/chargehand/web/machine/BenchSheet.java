@@ -9,8 +9,7 @@ import chargehand.method.start.BeforeStart;
 import chargehand.paper.sheet.HeldIn;
 import chargehand.web.method.Kits;
 import chargehand.web.method.OperationFace;
-import chargehand.web.method.Replayed;
-import chargehand.web.serving.Counter;
+import chargehand.web.method.Replays;
 import chargehand.web.serving.Form;
 import chargehand.web.serving.Frame;
 import chargehand.web.serving.Frame.Section;
@@ -62,13 +61,14 @@ public record BenchSheet(
      */
     public record Entry(OperationFace.ReadingFace reading, String read, boolean in, String verdict, String who) {}
 
-    static BenchSheet of(Counter counter, Bench bench, String who, Form form) {
+    static BenchSheet of(Replays replays, Bench bench, String who, Form form) {
         SetUp setUp = bench.setUp();
         OperationFace face = OperationFace.of(bench.operation());
         String number = bench.file().job().number().toString();
-        Optional<Kit> kit = Kits.of(counter, bench.planned().basis().edition());
+        Optional<Kit> kit = replays.kit(bench.planned());
         return new BenchSheet(
-                counter.frame("Job " + number + ", " + bench.operation().say(), Section.JOBS),
+                replays.counter()
+                        .frame("Job " + number + ", " + bench.operation().say(), Section.JOBS),
                 number,
                 bench.address(),
                 "Set-up " + setUp.number() + " of "
@@ -77,7 +77,7 @@ public record BenchSheet(
                 count(bench, setUp),
                 face,
                 Kits.crossReads(kit, setUp.machine()),
-                Replayed.of(counter, bench.planned())
+                replays.of(bench.planned())
                         .map(replayed -> replayed.stage(setUp))
                         .orElse(""),
                 bench.at().operation() == 1 && bench.at().piece() == 1 ? setUp.instructions() : List.of(),

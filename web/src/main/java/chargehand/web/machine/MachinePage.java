@@ -15,6 +15,7 @@ import chargehand.measure.Written;
 import chargehand.method.plan.Reading;
 import chargehand.web.job.Station;
 import chargehand.web.job.Traveller;
+import chargehand.web.method.Replays;
 import chargehand.web.serving.Counter;
 import chargehand.web.serving.Form;
 import chargehand.web.serving.Frame;
@@ -33,9 +34,11 @@ public final class MachinePage implements Pages {
 
     private final Counter counter;
     private final Views views;
+    private final Replays replays;
 
-    public MachinePage(Counter counter, Views views) {
-        this.counter = counter;
+    public MachinePage(Replays replays, Views views) {
+        this.counter = replays.counter();
+        this.replays = replays;
         this.views = views;
     }
 
@@ -89,7 +92,7 @@ public final class MachinePage implements Pages {
 
     private void show(Context context, Form form) {
         Bench bench = Bench.of(counter, context);
-        BenchSheet sheet = BenchSheet.of(counter, bench, Hand.of(context), form);
+        BenchSheet sheet = BenchSheet.of(replays, bench, Hand.of(context), form);
         if (form.isRefused()) {
             views.showRefused(context, "machine", sheet);
         } else {

@@ -38,9 +38,11 @@ public final class MethodPage implements Pages {
 
     private final Counter counter;
     private final Views views;
+    private final Replays replays;
 
-    public MethodPage(Counter counter, Views views) {
-        this.counter = counter;
+    public MethodPage(Replays replays, Views views) {
+        this.counter = replays.counter();
+        this.replays = replays;
         this.views = views;
     }
 
@@ -162,14 +164,14 @@ public final class MethodPage implements Pages {
                 planned.map(MethodPage::plannedBy).orElse(""),
                 planned.map(Grounds::of).orElse(List.of()),
                 method.map(found -> found.stock().passedOver()).orElse(List.of()),
-                planned.map(record -> SetUpFace.all(counter, record)).orElse(List.of()),
+                planned.map(record -> SetUpFace.all(replays, record)).orElse(List.of()),
                 method.map(Method::cautions).orElse(List.of()),
                 planned.map(MethodPage::reasons).orElse(List.of()),
                 stale(file),
                 objections,
                 Asked.of(file),
                 looked,
-                planned.flatMap(record -> SecondLook.at(counter, record)).map(SecondLook::estimate));
+                planned.flatMap(replays::estimate));
     }
 
     private static String plannedBy(MethodRecord planned) {
@@ -202,7 +204,7 @@ public final class MethodPage implements Pages {
                 .filter(MethodRecord::isFound)
                 .orElseThrow(() -> new NotFoundResponse("Job " + file.job().number() + " has no method to print yet."));
         var pdf = new ByteArrayOutputStream();
-        new PrintedSheet(counter, planned).write(pdf, "http://" + context.host());
+        new PrintedSheet(replays, planned).write(pdf, "http://" + context.host());
         context.header(
                 "Content-Disposition", "inline; filename=\"job-" + file.job().number() + "-method.pdf\"");
         context.contentType("application/pdf").result(pdf.toByteArray());

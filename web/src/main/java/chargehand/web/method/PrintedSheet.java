@@ -4,7 +4,6 @@ import chargehand.book.method.MethodRecord;
 import chargehand.drawing.pdf.Pdf;
 import chargehand.paper.sheet.ScanCode;
 import chargehand.paper.sheet.Sheets;
-import chargehand.web.serving.Counter;
 import io.javalin.http.NotFoundResponse;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -15,8 +14,8 @@ final class PrintedSheet {
     private final Replayed replayed;
     private final String job;
 
-    PrintedSheet(Counter counter, MethodRecord planned) {
-        this.replayed = Replayed.of(counter, planned)
+    PrintedSheet(Replays replays, MethodRecord planned) {
+        this.replayed = replays.of(planned)
                 .orElseThrow(() -> new NotFoundResponse("Job " + planned.job() + " has no method to print yet."));
         this.job = planned.job().toString();
     }

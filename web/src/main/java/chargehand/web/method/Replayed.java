@@ -18,17 +18,25 @@ import java.util.Optional;
 /**
  * A method carried out again on the part and the kit it was worked out for, whatever they have become since, so that its
  * stages can be drawn.
+ *
+ * @param stages a picture for each set-up as an element of a page, in their order; empty text where there is none
  */
-public record Replayed(Part part, Method method, Kit kit, Proof proof) {
+public record Replayed(Part part, Method method, Kit kit, Proof proof, List<String> stages) {
     private static final double WIDTH = 150;
     private static final double HEIGHT = 84;
 
-    /** The replay of a planning; empty where no method was found. */
-    public static Optional<Replayed> of(Counter counter, MethodRecord planned) {
-        return planned.method()
-                .flatMap(method -> part(counter, planned)
-                        .flatMap(part -> Kits.of(counter, planned.basis().edition())
-                                .map(kit -> new Replayed(part, method, kit, Replay.of(part, method, kit)))));
+    /** The replay of a planning on its kit; empty where no method was found. */
+    static Optional<Replayed> of(Counter counter, MethodRecord planned, Kit kit) {
+        return planned.method().flatMap(method -> part(counter, planned).map(part -> of(part, method, kit)));
+    }
+
+    private static Replayed of(Part part, Method method, Kit kit) {
+        Proof proof = Replay.of(part, method, kit);
+        List<String> stages = new StageDrawing(part, kit)
+                .all(method, proof, WIDTH, HEIGHT).stream()
+                        .map(picture -> picture.map(Plate::of).orElse(""))
+                        .toList();
+        return new Replayed(part, method, kit, proof, stages);
     }
 
     private static Optional<Part> part(Counter counter, MethodRecord planned) {
@@ -42,18 +50,9 @@ public record Replayed(Part part, Method method, Kit kit, Proof proof) {
         return DrawnPart.of(issue).part();
     }
 
-    /** A picture for each set-up as an element of a page, in their order; empty text where there is none. */
-    public List<String> stages() {
-        return new StageDrawing(part, kit)
-                .all(method, proof, WIDTH, HEIGHT).stream()
-                        .map(picture -> picture.map(Plate::of).orElse(""))
-                        .toList();
-    }
-
     /** The picture of one set-up as an element of a page; empty text where there is none. */
     public String stage(SetUp setUp) {
         int index = setUp.number() - 1;
-        List<String> stages = stages();
         return index < stages.size() ? stages.get(index) : "";
     }
 }

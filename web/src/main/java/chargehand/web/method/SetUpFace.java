@@ -8,7 +8,6 @@ import chargehand.method.plan.SetUp;
 import chargehand.method.start.BeforeStart;
 import chargehand.paper.sheet.HeldIn;
 import chargehand.trade.sum.Step;
-import chargehand.web.serving.Counter;
 import java.util.List;
 import java.util.Optional;
 
@@ -33,10 +32,9 @@ public record SetUpFace(
         List<Step> working) {
 
     /** The set-ups of a planning; none when no method was found. */
-    static List<SetUpFace> all(Counter counter, MethodRecord planned) {
-        Optional<Kit> kit = Kits.of(counter, planned.basis().edition());
-        List<String> stages =
-                Replayed.of(counter, planned).map(Replayed::stages).orElse(List.of());
+    static List<SetUpFace> all(Replays replays, MethodRecord planned) {
+        Optional<Kit> kit = replays.kit(planned);
+        List<String> stages = replays.of(planned).map(Replayed::stages).orElse(List.of());
         return planned.method()
                 .map(method -> method.setUps().stream()
                         .map(setUp -> of(setUp, method, kit, picture(stages, setUp)))
