@@ -1,8 +1,10 @@
 package chargehand.cli;
 
+import chargehand.drawing.picture.Picture;
 import chargehand.method.estimate.Estimator;
 import chargehand.method.kit.Kit;
 import chargehand.method.plan.Planned;
+import chargehand.method.proved.Aid;
 import chargehand.method.proved.ProvedPlanner;
 import chargehand.method.rack.Rack;
 import chargehand.method.stock.CuttingUp;
@@ -82,7 +84,11 @@ final class MethodCommand implements Command {
         return switch (planner.plan(part, count, wishes)) {
             case ProvedPlanner.Outcome.Proved proved -> {
                 int others = whole(given, OTHERS, 0, MOST_OTHERS);
-                print(given, part, kit, proved);
+                if (given.find(PDF.name()).isPresent()) {
+                    var printed = new Sheets.Proved(part, proved.method(), proved.proof());
+                    Path to = Path.of(given.find(PDF.name()).orElseThrow());
+                    Written.pdf(to, pages(printed, kit, planner.aids(proved.method())));
+                }
                 yield say(
                         given,
                         new MethodAnswer(
@@ -147,12 +153,10 @@ final class MethodCommand implements Command {
         };
     }
 
-    private static void print(Given given, Part part, Kit kit, ProvedPlanner.Outcome.Proved proved) throws IOException {
-        if (given.find(PDF.name()).isPresent()) {
-            var printed = new Sheets.Proved(part, proved.method(), proved.proof());
-            Written.pdf(
-                    Path.of(given.find(PDF.name()).orElseThrow()), Sheets.method(printed, kit, "", Optional.empty()));
-        }
+    private static List<Picture> pages(Sheets.Proved proved, Kit kit, List<Aid> aids) {
+        var pages = new ArrayList<Picture>(Sheets.method(proved, kit, "", Optional.empty()));
+        pages.addAll(Sheets.aids(aids, kit, ""));
+        return pages;
     }
 
     private int say(Given given, MethodAnswer answer) {

@@ -1,7 +1,6 @@
 package chargehand.method.proved;
 
 import chargehand.measure.Length;
-import chargehand.measure.WorkTime;
 import chargehand.method.plan.Holding;
 import chargehand.method.plan.Method;
 import chargehand.method.plan.SetUp;
@@ -29,29 +28,6 @@ final class Aids {
         this.planner = planner;
     }
 
-    /**
-     * A part that a set-up needs made first.
-     *
-     * @param setUp the number of the set-up
-     * @param part the bush before it is slit
-     * @param method how it is made, proved; empty where this shop cannot
-     */
-    record Aid(int setUp, Part part, Optional<Method> method) {
-        /** What to tell whoever comes to the set-up. */
-        String says() {
-            Method made = method.orElseThrow();
-            WorkTime time = made.time();
-            return "The bush comes from " + made.stock().piece() + " ("
-                    + made.stock().says() + "), in "
-                    + made.setUps().size() + " set-ups and about " + Math.round(time.seconds() / 60) + " min, held: "
-                    + String.join(
-                            "; then ",
-                            made.setUps().stream()
-                                    .map(setUp -> setUp.instructions().getFirst())
-                                    .toList());
-        }
-    }
-
     /** The aids of a method, in the order of its set-ups. */
     List<Aid> of(Method method) {
         return method.setUps().stream().flatMap(setUp -> bush(setUp).stream()).toList();
@@ -68,7 +44,7 @@ final class Aids {
         for (String metal : METALS) {
             Part part = part(metal, grip, bush);
             if (planner.plan(part, 1) instanceof Outcome.Proved proved) {
-                return new Aid(setUp, part, Optional.of(proved.method()));
+                return new Aid(setUp, part, Optional.of(new Aid.Made(proved.method(), proved.proof())));
             }
         }
         return new Aid(setUp, part(METALS.getFirst(), grip, bush), Optional.empty());

@@ -74,6 +74,11 @@ public final class ProvedPlanner {
         return planner.whyNot(part, count, wishes);
     }
 
+    /** What must be made before a method is carried out, in the order of its set-ups. */
+    public List<Aid> aids(Method method) {
+        return new Aids(this).of(method);
+    }
+
     private Outcome proved(Part part, Planned.Ready ready) {
         Proof proof = Replay.of(part, ready.method(), kit);
         return proof.made()
@@ -86,11 +91,11 @@ public final class ProvedPlanner {
 
     /** The method, each set-up that wants a bush made first saying how; none where such a bush cannot be made here. */
     private Outcome withAids(Outcome.Proved proved) {
-        List<Aids.Aid> aids = new Aids(this).of(proved.method());
+        List<Aid> aids = aids(proved.method());
         if (aids.isEmpty()) {
             return proved;
         }
-        boolean all = aids.stream().allMatch(aid -> aid.method().isPresent());
+        boolean all = aids.stream().allMatch(aid -> aid.made().isPresent());
         return all
                 ? new Outcome.Proved(told(proved.method(), aids), proved.proof(), proved.weighed(), proved.bound())
                 : new Outcome.NotHere(List.of(new Reason(
@@ -99,7 +104,7 @@ public final class ProvedPlanner {
                         "A piece of steel or bronze large enough for the bush, or soft jaws.")));
     }
 
-    private static Method told(Method method, List<Aids.Aid> aids) {
+    private static Method told(Method method, List<Aid> aids) {
         List<SetUp> setUps = method.setUps().stream()
                 .map(setUp -> aids.stream()
                         .filter(aid -> aid.setUp() == setUp.number())

@@ -55,8 +55,9 @@ final class SplitBushTest {
             assertThat(last.instructions())
                     .anySatisfy(say -> assertThat(say).startsWith("Make a split bush first"))
                     .anySatisfy(say -> assertThat(say).startsWith("The bush comes from Z2"));
-            Aids.Aid aid = new Aids(planner).of(proved.method()).getFirst();
-            assertThat(Replay.of(aid.part(), aid.method().orElseThrow(), kit).made())
+            Aid aid = planner.aids(proved.method()).getFirst();
+            assertThat(Replay.of(aid.part(), aid.made().orElseThrow().method(), kit)
+                            .made())
                     .isTrue();
         });
     }

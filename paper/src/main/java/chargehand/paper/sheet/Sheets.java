@@ -3,6 +3,7 @@ package chargehand.paper.sheet;
 import chargehand.drawing.picture.Picture;
 import chargehand.method.kit.Kit;
 import chargehand.method.plan.Method;
+import chargehand.method.proved.Aid;
 import chargehand.method.replay.Proof;
 import chargehand.paper.stage.StageDrawing;
 import chargehand.part.Part;
@@ -28,6 +29,20 @@ public final class Sheets {
                 "Replayed as written: every surface within %.3f mm of the drawing",
                 proved.proof().worst().mm());
         return MethodSheet.pages(new SheetFor(job, proved.method(), proof, stages, kit, code));
+    }
+
+    /** The sheets of what a job's method wants made first, one after the other. */
+    public static List<Picture> aids(List<Aid> aids, Kit kit, String job) {
+        return aids.stream()
+                .flatMap(aid -> aid.made().stream()
+                        .map(made -> new Proved(aid.part(), made.method(), made.proof()))
+                        .map(proved -> method(
+                                proved,
+                                kit,
+                                (job.isBlank() ? "" : job + " · ") + "for set-up " + aid.setUp(),
+                                Optional.empty())))
+                .flatMap(List::stream)
+                .toList();
     }
 
     /**

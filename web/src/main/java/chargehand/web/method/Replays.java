@@ -5,8 +5,10 @@ import chargehand.book.job.JobNumber;
 import chargehand.book.method.Basis;
 import chargehand.book.method.MethodRecord;
 import chargehand.method.kit.Kit;
+import chargehand.method.proved.Aid;
 import chargehand.web.serving.Counter;
 import chargehand.web.serving.Kept;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -55,5 +57,10 @@ public final class Replays {
     Optional<EstimateFace> estimate(MethodRecord planned) {
         return estimates.of(
                 Planning.of(planned), each -> SecondLook.at(counter, planned).map(SecondLook::estimate));
+    }
+
+    /** What a planning wants made first; none where no method was found. */
+    List<Aid> aids(MethodRecord planned) {
+        return SecondLook.at(counter, planned).map(SecondLook::aids).orElse(List.of());
     }
 }

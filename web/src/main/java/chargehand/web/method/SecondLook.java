@@ -6,6 +6,7 @@ import chargehand.book.shop.ShopTexts;
 import chargehand.method.estimate.Estimator;
 import chargehand.method.kit.Kit;
 import chargehand.method.plan.Method;
+import chargehand.method.proved.Aid;
 import chargehand.method.proved.ProvedPlanner;
 import chargehand.method.rack.Rack;
 import chargehand.method.rack.yaml.RackFile;
@@ -77,6 +78,10 @@ record SecondLook(Shop shop, Part part, int count, Wishes wishes, Method best) {
         return shop.planner().others(part, count, wishes, MOST_OTHERS).stream()
                 .map(other -> OtherFace.of(best, other))
                 .toList();
+    }
+
+    List<Aid> aids() {
+        return shop.planner().aids(best);
     }
 
     EstimateFace estimate() {
