@@ -39,12 +39,19 @@ public final class StopFirst {
             case Cut.MillFlats flats ->
                 List.of("Touch each of the " + flats.sides()
                         + " flats first, a scratch deep, and see that the last is where the count says.");
+            case Cut.CutTeeth teeth ->
+                List.of(
+                        "Touch every space first, a scratch deep, right round: count them, and see that the last meets the"
+                                + " first.");
             case Cut.MillKeyway keyway ->
                 List.of("Go in " + LengthText.in(Length.mm(0.2), unit)
                         + " first and measure width and place, then take the depth.");
             case Cut.SlotInBore slot ->
                 List.of("Spindle locked, motor off at the wall: the saddle does the cutting. Go in "
                         + LengthText.in(Length.mm(0.2), unit) + " first and measure width and place.");
+            case Cut.DrillCircle circle ->
+                List.of("Centre all " + circle.count()
+                        + " holes first and measure from one to the next all round before any" + " is drilled.");
             case Cut.DrillAcross across ->
                 List.of("Centre first and measure from the end to the middle of the mark before the drill goes in.");
             case Cut.DrillHole hole ->
