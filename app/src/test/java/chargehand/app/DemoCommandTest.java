@@ -21,7 +21,7 @@ import org.junit.jupiter.api.io.TempDir;
 final class DemoCommandTest {
     private static final int JOBS = 12;
     private static final int DRAWN = 12;
-    private static final int PROVED = 11;
+    private static final int PROVED = 12;
 
     @TempDir
     private Path folder;
