@@ -47,7 +47,8 @@ final class PassRows {
                 Type.BODY, Point.of(OperationRows.INDENT, top), OperationRows.ACROSS, label + ", in " + unit.symbol());
         int lines = Math.ceilDiv(passes.size(), COLUMNS);
         for (int i = 0; i < passes.size(); i++) {
-            double left = OperationRows.INDENT + i / lines * OperationRows.ACROSS / COLUMNS;
+            int column = i / lines;
+            double left = OperationRows.INDENT + column * OperationRows.ACROSS / COLUMNS;
             double y = first + i % lines * LINE;
             canvas.words(
                     Type.SMALL, Point.of(left, y), String.valueOf(passes.get(i).number()));
