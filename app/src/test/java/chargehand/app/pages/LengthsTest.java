@@ -135,6 +135,7 @@ final class LengthsTest {
         assertThat(page.locator(".added .clash"))
                 .containsText("80 from journal / flange to end B closes a circle with 120 from end A to end B,"
                         + " and 40 from end A to journal / flange");
+        assertThat(page.locator("select[name=from]")).hasValue("3");
         assertThat(saved()).isEqualTo(SPINDLE);
 
         key(page.locator(".clash"), "40 in brackets").click();

@@ -64,8 +64,9 @@ public final class DrawingPage implements Pages {
             List<String> objections,
             Optional<Theirs> theirs,
             List<Start> starts) {
-        Sheet with(List<Lengths.Clash> clashes) {
-            return new Sheet(frame, traveller, text, basedOn, seen.with(clashes), savedBy, objections, theirs, starts);
+        Sheet with(List<Lengths.Clash> clashes, Lengths.Ends asked) {
+            return new Sheet(
+                    frame, traveller, text, basedOn, seen.with(clashes, asked), savedBy, objections, theirs, starts);
         }
     }
 
@@ -113,7 +114,9 @@ public final class DrawingPage implements Pages {
     /** Shows the page as it was sent, with why nothing was changed and what of its lengths cannot be. */
     void refuse(Context context, List<String> objections, List<Lengths.Clash> clashes) {
         Draft draft = new Draft(text(Form.of(context)), basedOn(context), objections, Optional.empty());
-        views.showRefused(context, LEAF, sheet(counter.job(context), draft).with(clashes));
+        Form form = Form.of(context);
+        Lengths.Ends asked = new Lengths.Ends(form.value("from"), form.value("to"));
+        views.showRefused(context, LEAF, sheet(counter.job(context), draft).with(clashes, asked));
     }
 
     /** Saves a text as that of the page that was sent. */

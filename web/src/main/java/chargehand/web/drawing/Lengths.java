@@ -19,10 +19,14 @@ import java.util.stream.IntStream;
  * @param rows one for each length
  * @param faces the names of the faces from end A on; a length to be added is asked for by their numbers
  * @param clashes what was asked for and follows from other lengths
+ * @param chosen the faces that stand chosen for another length
  */
-public record Lengths(List<Row> rows, List<String> faces, List<Clash> clashes) {
+public record Lengths(List<Row> rows, List<String> faces, List<Clash> clashes, Ends chosen) {
     /** Where nothing can be drawn, and of a block. */
-    static final Lengths NONE = new Lengths(List.of(), List.of(), List.of());
+    static final Lengths NONE = new Lengths(List.of(), List.of(), List.of(), new Ends("", ""));
+
+    /** Two faces as a form sends them, by their numbers. */
+    public record Ends(String from, String to) {}
 
     public Lengths {
         rows = List.copyOf(rows);
@@ -60,12 +64,13 @@ public record Lengths(List<Row> rows, List<String> faces, List<Clash> clashes) {
         return new Lengths(
                 given.lengths().stream().map(length -> row(faces, length)).toList(),
                 faces,
-                given.circles().stream().map(circle -> clash(faces, circle)).toList());
+                given.circles().stream().map(circle -> clash(faces, circle)).toList(),
+                new Ends("0", Integer.toString(faces.size() - 1)));
     }
 
-    /** The same with clashes of its own: what was asked for just now. */
-    Lengths with(List<Clash> others) {
-        return new Lengths(rows, faces, others);
+    /** The same with what was asked for just now and cannot be, the faces as they were chosen. */
+    Lengths with(List<Clash> others, Ends asked) {
+        return new Lengths(rows, faces, others, asked);
     }
 
     private static String face(Body.Turned body, int face) {

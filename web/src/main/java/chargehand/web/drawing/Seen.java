@@ -43,7 +43,7 @@ public record Seen(String plate, List<Said> faults, List<Said> remarks, Lengths 
     }
 
     /** The same with what was just asked for of its lengths and cannot be. */
-    Seen with(List<Lengths.Clash> clashes) {
-        return clashes.isEmpty() ? this : new Seen(plate, faults, remarks, lengths.with(clashes), address);
+    Seen with(List<Lengths.Clash> clashes, Lengths.Ends asked) {
+        return clashes.isEmpty() ? this : new Seen(plate, faults, remarks, lengths.with(clashes, asked), address);
     }
 }
