@@ -58,6 +58,7 @@ public final class Measure {
         kinds.put("bars", BarTimes::measured);
         kinds.put("packer", PackerTimes::measured);
         kinds.put("drawing", DrawingTimes::measured);
+        kinds.put("edit", () -> EditTimes.measured(root));
         kinds.put("book", BookTimes::measured);
         kinds.put("plans", () -> PlanTimes.measured(root.resolve("demo")));
         return kinds;
