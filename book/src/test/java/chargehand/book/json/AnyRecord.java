@@ -3,6 +3,7 @@ package chargehand.book.json;
 import chargehand.measure.Length;
 import chargehand.measure.Limits;
 import chargehand.method.plan.Holding.Grip;
+import chargehand.method.plan.Settings.Geared;
 import chargehand.trade.thread.ScrewThread;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
@@ -50,6 +51,9 @@ public final class AnyRecord {
         if (plain == Grip.class) {
             Length from = length();
             return new Grip(from, from.plus(new Length(1 + chance.nextLong(1_000_000_000))), length());
+        }
+        if (plain == Geared.class) {
+            return geared();
         }
         return plain == ScrewThread.class ? ScrewThread.parse(one(THREADS)) : ofPlain(plain);
     }
@@ -99,6 +103,16 @@ public final class AnyRecord {
         } catch (ReflectiveOperationException refused) {
             throw new LinkageError(type + " of " + Arrays.toString(values), refused);
         }
+    }
+
+    private Geared geared() {
+        made.add(Geared.class);
+        int pairs = 1 + chance.nextInt(2);
+        return new Geared(teeth(pairs), teeth(pairs), chance.nextInt(3));
+    }
+
+    private List<Integer> teeth(int wheels) {
+        return chance.ints(wheels, 20, 101).boxed().toList();
     }
 
     private Length length() {
