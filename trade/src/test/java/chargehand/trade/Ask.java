@@ -113,6 +113,7 @@ public final class Ask {
         return switch (figure(path)) {
             case Figure.Plain(var number) -> number;
             case Figure.Percent(var number) -> number;
+            case Figure.PerMinute(var turns) -> turns;
             case Figure.Count(var count) -> count;
             case Figure other -> throw new IllegalArgumentException(path + " is no number but " + other);
         };

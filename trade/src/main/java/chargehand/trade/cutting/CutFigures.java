@@ -12,11 +12,11 @@ final class CutFigures {
         var spindle = settings.spindle();
         var answer = new Answer()
                 .with("speed", Figure.of(spindle.wanted()))
-                .with("rpm", Figure.of(spindle.ideal().rpm()))
+                .with("rpm", Figure.rpm(spindle.ideal().rpm()))
                 .with(
                         "chosen",
                         new Answer()
-                                .with("rpm", Figure.of(spindle.rpm().rpm()))
+                                .with("rpm", Figure.rpm(spindle.rpm().rpm()))
                                 .with("speed", Figure.of(spindle.speed()))
                                 .with("feed", Figure.of(settings.feed()))
                                 .asGroup())

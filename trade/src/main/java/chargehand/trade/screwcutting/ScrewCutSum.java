@@ -122,7 +122,7 @@ public final class ScrewCutSum implements Sum {
                 .with("infeedAngle", Figure.of(infeed.angle()))
                 .with("slideTotal", Figure.of(infeed.along(thread.depth())))
                 .with("helixAngle", Figure.of(thread.helixAngle()))
-                .with("rpm", Figure.of(speed.rpm().rpm()))
+                .with("rpm", Figure.rpm(speed.rpm().rpm()))
                 .with("advice", Figure.of(advice));
         train.ifPresent(
                 found -> answer.with("train", Figure.of(found.cut().train().toString()))

@@ -71,6 +71,15 @@ public sealed interface Figure {
         }
     }
 
+    /** Turns in a minute, given as a plain number. */
+    record PerMinute(double turns) implements Figure {
+        public PerMinute {
+            if (!Double.isFinite(turns)) {
+                throw new IllegalArgumentException("an answer must be a number, not " + turns);
+            }
+        }
+    }
+
     record Words(String text) implements Figure {}
 
     record YesNo(boolean yes) implements Figure {}
@@ -155,6 +164,11 @@ public sealed interface Figure {
     /** So many of a hundred, shown to a tenth. */
     static Figure percent(double number) {
         return new Percent(number);
+    }
+
+    /** So many turns in a minute, shown in whole ones from ten upwards. */
+    static Figure rpm(double turns) {
+        return new PerMinute(turns);
     }
 
     static Figure of(String text) {

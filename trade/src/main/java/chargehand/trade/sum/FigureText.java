@@ -30,6 +30,9 @@ public record FigureText(LengthUnit first, boolean fine) {
     /** Metres a minute; slower is a feed. */
     private static final double LEAST_CUTTING_SPEED = 1;
 
+    /** Turns a minute from which parts of one are of no use. */
+    private static final double WHOLE_TURNS = 10;
+
     private static final double MM_PER_METRE = 1000;
     private static final double INCHES_PER_FOOT = 12;
     private static final MathContext PLAIN_FIGURES = new MathContext(5, RoundingMode.HALF_UP);
@@ -54,6 +57,7 @@ public record FigureText(LengthUnit first, boolean fine) {
             case Figure.Count(var count) -> Long.toString(count);
             case Figure.Plain(var number) -> plain(number);
             case Figure.Percent(var number) -> Figures.atMost(1, number) + " %";
+            case Figure.PerMinute(var turns) -> Figures.atMost(turns < WHOLE_TURNS ? 1 : 0, turns);
             case Figure.Words(var text) -> text;
             case Figure.YesNo(var yes) -> yes ? "yes" : "no";
             case Figure.Many(var figures) -> figures.stream().map(this::of).collect(Collectors.joining("; "));

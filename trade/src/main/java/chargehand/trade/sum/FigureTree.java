@@ -35,6 +35,7 @@ public final class FigureTree {
             case Figure.Count(var count) -> count;
             case Figure.Plain(var number) -> number;
             case Figure.Percent(var number) -> number;
+            case Figure.PerMinute(var turns) -> turns;
             case Figure.Words(var text) -> text;
             case Figure.YesNo(var yes) -> yes;
             case Figure.Many(var figures) ->

@@ -40,6 +40,13 @@ class FigureTextTest {
     }
 
     @ParameterizedTest
+    @CsvSource({"848.826,849", "10.04,10", "9.55,9.6", "0.25,0.3"})
+    void turnsInAMinute_areShownWholeFromTen(double turns, String shown) {
+        assertThat(METRIC.of(Figure.rpm(turns))).isEqualTo(shown);
+        assertThat(FigureTree.of(Figure.rpm(turns))).isEqualTo(turns);
+    }
+
+    @ParameterizedTest
     @CsvSource({"71.42857, 71.4 %", "100, 100 %", "0.04, 0 %"})
     void percent_isShownToATenth(double number, String shown) {
         assertThat(METRIC.of(Figure.percent(number))).isEqualTo(shown);
